@@ -1,0 +1,2 @@
+export * from './constants.ts';
+export type { Knowledge, OutsideCheck } from './outside-check.ts';

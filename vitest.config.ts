@@ -1,0 +1,21 @@
+import { defineConfig } from 'vitest/config';
+
+const conditions = ['stillair-source', 'module', 'node', 'development|production'];
+
+export default defineConfig({
+  ssr: { resolve: { conditions } },
+  resolve: { conditions },
+  test: {
+    include: ['packages/*/src/**/*.test.ts', 'tools/**/*.test.ts'],
+    reporters: ['default', './ci-reporter.ts'],
+    pool: 'threads',
+    maxWorkers: 2,
+    testTimeout: 60_000,
+    coverage: {
+      provider: 'v8',
+      include: ['packages/*/src/**/*.ts'],
+      exclude: ['**/*.test.ts', '**/*.checks.ts', '**/*.data.ts'],
+      reporter: ['text', 'lcovonly'],
+    },
+  },
+});
