@@ -1,0 +1,83 @@
+// What a trade says about one part on one day, from one run. It knows nothing of spread, verdicts or other runs.
+
+import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
+import type { DayRecord } from '../day/record.ts';
+import type { Assembly } from '../network/assembly.ts';
+
+/** One simulated day of a cabinet. */
+export interface DayRun {
+  readonly cabinet: Cabinet;
+  /** Id of the day in the cabinet. */
+  readonly day: string;
+  readonly assembly: Assembly;
+  readonly record: DayRecord;
+}
+
+/** Where a limit comes from and what stands it. */
+export interface Limit {
+  /** Stable id; a person may set it under `limits:` of the cabinet file. */
+  readonly id: string;
+  readonly kind: 'at-most' | 'at-least';
+  /** SI, same unit as the value. */
+  readonly value: number;
+  readonly source: string;
+  /** A guideline for rooms where people live, an occupational value, a maker's or trade's rule, or the person's own wish. */
+  readonly standing: 'living room' | 'occupational' | 'trade' | 'own';
+}
+
+/** One step of the reason: from inputs to the number. */
+export interface Step {
+  readonly text: string;
+  readonly value?: number;
+  readonly unit?: string;
+  /** Formula and its source, when the step is one. */
+  readonly formula?: string;
+  readonly source?: string;
+  /** Paths of inputs in the cabinet: the face shows their origin. */
+  readonly inputs?: readonly string[];
+}
+
+/** A change that might mend it; the judge tries it. */
+export interface Remedy {
+  readonly says: string;
+  readonly edits: readonly Edit[];
+}
+
+export interface Measure {
+  /** `heat`, `airflow`, `draught`, `air-quality` … */
+  readonly trade: string;
+  /** Stable, kebab-case: `peak-air`. With trade, part and day it makes the finding's id `trade/quantity/part/day`. */
+  readonly quantity: string;
+  /** Id of the part it is about; dots for parts of parts. */
+  readonly part: string;
+  /** The question in plain words, as a row title: `hottest air at the print`. */
+  readonly title: string;
+  /** SI; absent when an input is missing. */
+  readonly value?: number;
+  /** Which input is missing and how to give it, when `value` is absent. */
+  readonly missing?: string;
+  /** Unit kind of engine/units: how it is shown. */
+  readonly unit: string;
+  /** Spans decades: bands and differences are taken in logarithms. */
+  readonly logarithmic?: boolean;
+  readonly limit?: Limit;
+  /** When it happens, s, if it has a moment. */
+  readonly at?: number;
+  readonly steps: readonly Step[];
+  readonly remedies: readonly Remedy[];
+  /** Findings with one cause are told together: `not enough air`, `leaks bypass the filter`. */
+  readonly cause?: string;
+  /** 0…1: how much it matters when it fails; health and fire 1, comfort 0.3. */
+  readonly weight: number;
+  /** Which way is better, for comparison: lower or higher values. */
+  readonly better?: 'lower' | 'higher';
+  /** Told in `compare` even without a limit. */
+  readonly compared?: boolean;
+}
+
+/** A trade: everything one tradesperson is asked. */
+export interface Trade {
+  readonly id: string;
+  readonly title: string;
+  measure(run: DayRun): readonly Measure[];
+}
