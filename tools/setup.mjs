@@ -1,0 +1,119 @@
+// npm run setup: installs, generates and builds what is missing or older than what it is made from; else does nothing.
+// Uses Node's own modules only, since it runs before anything is installed.
+
+import { existsSync, mkdirSync, readdirSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { isMain, ran, ranTool, root } from './steps.mjs';
+
+const catalogue = 'packages/engine/src/cabinet/catalogue';
+const builtMark = join(root, 'node_modules/.cache/stillair-built');
+
+/** Brings the checkout to a state in which `stillair` runs. Tells whether that succeeded. */
+export function setup({ quiet = false } = {}) {
+  const say = quiet ? () => {} : (text) => console.log(text);
+  let worked = false;
+  for (const step of [checkNode, install, generateCatalogue, build, bringBrowser]) {
+    const result = step(say);
+    if (result === false) return false;
+    worked ||= result === true;
+  }
+  if (!worked) say('setup: nothing to do');
+  return true;
+}
+
+// Each step returns true when it did something, undefined when there was nothing to do, false when it failed.
+
+function checkNode() {
+  const [major, minor] = process.versions.node.split('.').map(Number);
+  if (major > 20 || (major === 20 && minor >= 19)) return undefined;
+  console.error(`setup: this is Node ${process.versions.node}, but Stillair needs Node 20.19 or newer`);
+  return false;
+}
+
+function install(say) {
+  const lock = join(root, 'package-lock.json');
+  const installed = join(root, 'node_modules/.package-lock.json');
+  if (existsSync(installed) && modified(installed) >= modified(lock)) return undefined;
+  say('setup: installing what the lock file lists (npm ci)');
+  // npm names its own script in the environment of every script it runs; without it, npm is looked up on the PATH.
+  const npm = process.env.npm_execpath;
+  const words = ['ci', '--no-audit', '--no-fund'];
+  if (npm?.endsWith('.js')) return ran(process.execPath, [npm, ...words]);
+  return process.platform === 'win32' ? ran('cmd', ['/c', 'npm', ...words]) : ran('npm', words);
+}
+
+function generateCatalogue(say) {
+  const tool = join(root, 'tools/catalogue.mjs');
+  const generated = join(root, `${catalogue}.data.ts`);
+  if (!existsSync(tool) || !existsSync(join(root, catalogue))) return undefined;
+  const sources = newest(join(root, catalogue), /\.yaml$/);
+  if (existsSync(generated) && modified(generated) >= Math.max(sources, modified(tool))) return undefined;
+  say('setup: writing the catalogue as data');
+  return ran(process.execPath, [tool]);
+}
+
+function build(say) {
+  const packages = readdirSync(join(root, 'packages')).map((name) => join(root, 'packages', name));
+  const newestSource = Math.max(
+    modified(join(root, 'tsconfig.base.json')),
+    ...packages.map((folder) =>
+      Math.max(modified(join(folder, 'tsconfig.json')), newest(join(folder, 'src'), /\.ts$/)),
+    ),
+  );
+  const built = packages.every((folder) => existsSync(join(folder, 'dist/index.js')));
+  if (built && existsSync(builtMark) && modified(builtMark) >= newestSource) return undefined;
+  say('setup: compiling (tsc -b)');
+  packages.forEach(sweepOrphans);
+  const started = new Date();
+  if (!ranTool('typescript/bin/tsc', ['-b', 'packages/station'])) return false;
+  mkdirSync(join(builtMark, '..'), { recursive: true });
+  writeFileSync(builtMark, '');
+  utimesSync(builtMark, started, started); // a source saved while the compiler ran is newer than the mark
+  return true;
+}
+
+function bringBrowser(say) {
+  if (!existsSync(join(root, 'e2e')) || findBrowser() !== undefined) return undefined;
+  const mayInstall = process.platform === 'linux' && existsSync('/usr/bin/apt-get') && process.getuid?.() === 0;
+  if (!mayInstall) {
+    console.error('setup: the browser tests need Chromium; install it (on Debian: sudo apt-get install chromium),');
+    console.error('       or name its program in the environment variable CHROMIUM');
+    return undefined; // everything but those tests works without it
+  }
+  say('setup: installing Chromium for the browser tests (apt-get)');
+  const unattended = { DEBIAN_FRONTEND: 'noninteractive' };
+  const words = ['install', '-y', '-q', '--no-install-recommends', 'chromium'];
+  return ran('apt-get', ['update', '-q'], unattended) && ran('apt-get', words, unattended);
+}
+
+function findBrowser() {
+  const named = process.env.CHROMIUM;
+  const places = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/local/bin/chromium'];
+  return [named, ...places].find((path) => path !== undefined && existsSync(path));
+}
+
+/** Takes compiled files away whose source is gone: tools that read `dist` by pattern would still find them. */
+function sweepOrphans(folder) {
+  const dist = join(folder, 'dist');
+  for (const path of listed(dist)) {
+    const source = /^(.*)\.(?:js|d\.ts)(?:\.map)?$/.exec(path)?.[1];
+    if (source !== undefined && !existsSync(join(folder, 'src', `${source}.ts`))) rmSync(join(dist, path));
+  }
+}
+
+/** Time of the newest change among the files of a tree; a removed file shows as a change of its folder. */
+function newest(folder, pattern) {
+  return listed(folder)
+    .filter((path) => pattern.test(path) || statSync(join(folder, path)).isDirectory())
+    .reduce((latest, path) => Math.max(latest, modified(join(folder, path))), modified(folder));
+}
+
+function listed(folder) {
+  return existsSync(folder) ? readdirSync(folder, { recursive: true, encoding: 'utf8' }) : [];
+}
+
+function modified(path) {
+  return statSync(path).mtimeMs;
+}
+
+if (isMain(import.meta.url)) process.exitCode = setup({ quiet: process.argv.includes('--quiet') }) ? 0 : 1;
