@@ -1,5 +1,16 @@
 export { airConductivity, airDensity, airExpansion, airKinematicViscosity, airPrandtl, airViscosity } from './air.ts';
+export {
+  boxShapeFactor,
+  type HeatFlow,
+  INDOOR_SURFACE_RESISTANCE,
+  jointTemperatures,
+  layerResistance,
+  OUTDOOR_SURFACE_RESISTANCE,
+  surfaceResistance,
+  uValue,
+} from './conduction.ts';
 export * from './constants.ts';
+export { erf, erfc, scaledErfc } from './error-function.ts';
 export {
   dewPoint,
   humidityRatio,
@@ -12,4 +23,14 @@ export {
   saturationPressure,
   vapourPressure,
 } from './humid-air.ts';
+export { biotNumber, coolingShare, coolingTime, naturalCoolingShare } from './lumped-cooling.ts';
 export type { Knowledge, OutsideCheck } from './outside-check.ts';
+export {
+  airStepShare,
+  planeSourceRise,
+  surfaceFluxRise,
+  surfaceStepHeat,
+  surfaceStepShare,
+  type ThickBody,
+} from './semi-infinite.ts';
+export { type SlabShares, slabCooling, type WallResponse, wallStepResponse } from './slab.ts';
