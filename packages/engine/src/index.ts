@@ -1,1 +1,3 @@
-export {};
+export type { Complaint, Span } from './cabinet/complaint.ts';
+export { formatComplaint } from './cabinet/complaint.ts';
+export { nearest } from './cabinet/nearest.ts';

@@ -1,0 +1,54 @@
+// An outside made of memory, for the tests of commands: files by name, everything printed kept.
+
+import type { Io } from './io.ts';
+
+export interface FakeIo extends Io {
+  readonly printed: { out: string; err: string; progress: string[] };
+  readonly written: Map<string, string>;
+}
+
+export interface FakeOutside {
+  readonly files?: Readonly<Record<string, string>>;
+  /** What the person answers, in order; when they run out there is nobody to ask. */
+  readonly answers?: readonly string[];
+  readonly isTerminal?: boolean;
+  readonly columns?: number;
+  readonly colour?: boolean;
+  readonly stop?: AbortSignal;
+}
+
+export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {}): FakeIo {
+  const printed: FakeIo['printed'] = { out: '', err: '', progress: [] };
+  const written = new Map<string, string>();
+  const waiting = [...answers];
+  return {
+    printed,
+    written,
+    async read(path) {
+      const text = files[path];
+      return text === undefined ? { ok: false, problem: 'there is no such file' } : { ok: true, text };
+    },
+    async write(path, text) {
+      if (path.startsWith('/nowhere/')) return 'its folder does not exist';
+      written.set(path, text);
+      return undefined;
+    },
+    out(text) {
+      printed.out += `${text}\n`;
+    },
+    err(text) {
+      printed.err += `${text}\n`;
+    },
+    progress(text) {
+      printed.progress.push(text);
+    },
+    async ask(question) {
+      printed.err += `${question}\n`;
+      return waiting.shift();
+    },
+    isTerminal: outside.isTerminal ?? false,
+    columns: outside.columns ?? 80,
+    colour: outside.colour ?? false,
+    stop: outside.stop ?? new AbortController().signal,
+  };
+}

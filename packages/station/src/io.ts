@@ -1,0 +1,31 @@
+// Everything a command may touch outside itself. Tests hand in a fake; `main.ts` hands in the real one.
+
+/** A file's text, or why there is none, in words that follow "cannot read NAME: ". */
+export type Reading = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: string };
+
+export interface Io {
+  read(path: string): Promise<Reading>;
+  /** Returns what went wrong, in words that follow "cannot write NAME: ", or undefined when it is written. */
+  write(path: string, text: string): Promise<string | undefined>;
+  /** Results; whole lines. */
+  out(text: string): void;
+  /** Complaints; whole lines. */
+  err(text: string): void;
+  /** Shows how far a long piece of work is, in place of what was shown before; an empty text takes it away. */
+  progress(text: string): void;
+  /** Asks the person at the terminal; undefined when there is nobody to ask or no more input. */
+  ask(question: string): Promise<string | undefined>;
+  /** Results go to a person's terminal, not to a file or another program. */
+  readonly isTerminal: boolean;
+  /** Columns to lay text out in. */
+  readonly columns: number;
+  readonly colour: boolean;
+  /** Aborted when the person wants to stop. */
+  readonly stop: AbortSignal;
+}
+
+/**
+ * 0 all holds; 1 something fails; 2 the command or a file is wrong; 3 nothing fails, but something is tight or unknown;
+ * 70 a fault of this program; 130 stopped by the person.
+ */
+export type ExitCode = 0 | 1 | 2 | 3 | 70 | 130;

@@ -1,0 +1,69 @@
+// The outside of the program: files, the terminal, the person's wish to stop.
+
+import { writeFile } from 'node:fs/promises';
+import { createInterface } from 'node:readline/promises';
+import type { Io } from './io.ts';
+import { fileProblem, readTextFile } from './read-file.ts';
+
+/** Text stays readable: wider terminals are not filled, narrower ones get what fits. */
+const WIDEST = 100;
+const NARROWEST = 40;
+const NOT_A_TERMINAL = 80;
+
+const ERASE_LINE = `\r${String.fromCharCode(27)}[2K`;
+
+export function realIo(stop: AbortSignal): Io {
+  const { stdin, stdout, stderr, env } = process;
+  let shown = '';
+  const erase = () => {
+    if (shown !== '') stderr.write(ERASE_LINE);
+    shown = '';
+  };
+  const columns = stdout.isTTY ? Math.min(WIDEST, Math.max(NARROWEST, stdout.columns)) : NOT_A_TERMINAL;
+  return {
+    read: readTextFile,
+    async write(path, text) {
+      try {
+        await writeFile(path, text);
+        return undefined;
+      } catch (error) {
+        return fileProblem(error);
+      }
+    },
+    out(text) {
+      erase();
+      stdout.write(`${text}\n`);
+    },
+    err(text) {
+      erase();
+      stderr.write(`${text}\n`);
+    },
+    progress(text) {
+      if (!stderr.isTTY) return;
+      erase();
+      shown = text.slice(0, columns - 1);
+      stderr.write(shown);
+    },
+    ask: stdin.isTTY ? askAtTerminal(stop) : async () => undefined,
+    isTerminal: stdout.isTTY === true,
+    columns,
+    // https://no-color.org: any value but the empty one switches colour off.
+    colour: stdout.isTTY === true && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
+    stop,
+  };
+}
+
+function askAtTerminal(stop: AbortSignal): Io['ask'] {
+  return async (question) => {
+    const lines = createInterface({ input: process.stdin, output: process.stderr });
+    const ended = new Promise<undefined>((resolve) => lines.once('close', () => resolve(undefined)));
+    lines.once('SIGINT', () => process.emit('SIGINT'));
+    try {
+      return await Promise.race([lines.question(`${question} `, { signal: stop }), ended]);
+    } catch {
+      return undefined; // stopped while asking
+    } finally {
+      lines.close();
+    }
+  };
+}
