@@ -1,0 +1,82 @@
+// Which inputs move a result most, from its samples: forward selection on ranks.
+// Each step names the input whose ranks explain most of what is left, and takes its share out of the result and of all other
+// inputs. It stops when an input with no influence could do as well: with few samples only strong drivers are named.
+
+import { normalQuantile } from './normal.ts';
+
+export interface Driver {
+  readonly path: string;
+  /** Of the result's variance in ranks. */
+  readonly share: number;
+}
+
+/** How many inputs without influence may be named, on average, per result. */
+const FALSE_NAMES = 0.25;
+
+/** Drivers of less than this share are not worth a name. */
+const SMALLEST_SHARE = 0.01;
+
+/** Ranks from 0, ties sharing their mean rank, centred on 0. */
+export function centredRanks(values: readonly number[]): number[] {
+  const order = values.map((_, at) => at).sort((a, b) => values[a]! - values[b]!);
+  const ranks = new Array<number>(values.length).fill(0);
+  for (let start = 0; start < order.length; ) {
+    let end = start;
+    while (end + 1 < order.length && values[order[end + 1]!] === values[order[start]!]) end += 1;
+    for (let at = start; at <= end; at += 1) ranks[order[at]!] = (start + end) / 2 - (values.length - 1) / 2;
+    start = end + 1;
+  }
+  return ranks;
+}
+
+/** @param inputs - By path, one value a sample, in the order of `results`. */
+export function driversOf(
+  inputs: ReadonlyMap<string, readonly number[]>,
+  results: readonly number[],
+  most: number = 5,
+): Driver[] {
+  const rest = centredRanks(results);
+  const total = dot(rest, rest);
+  const columns = [...inputs].map(([path, values]) => ({ path, ranks: centredRanks(values) }));
+  const drivers: Driver[] = [];
+  while (total > 0 && drivers.length < most) {
+    const best = columns
+      .filter(({ ranks }) => dot(ranks, ranks) > 1e-9 * total)
+      .map((column) => ({ ...column, explained: dot(column.ranks, rest) ** 2 / dot(column.ranks, column.ranks) }))
+      .reduce<{ path: string; ranks: number[]; explained: number } | undefined>(
+        (first, next) => (first === undefined || next.explained > first.explained ? next : first),
+        undefined,
+      );
+    if (best === undefined) break;
+    if (best.explained < SMALLEST_SHARE * total) break;
+    const correlationSquared = best.explained / dot(rest, rest);
+    if (correlationSquared < smallestCorrelationSquared(results.length - drivers.length, columns.length)) break;
+    drivers.push({ path: best.path, share: best.explained / total });
+    const { ranks } = best;
+    takeOut(ranks, rest);
+    for (const column of columns) if (column.path !== best.path) takeOut(ranks, column.ranks);
+    columns.splice(
+      columns.findIndex(({ path }) => path === best.path),
+      1,
+    );
+  }
+  return drivers;
+}
+
+/** |r| of pure noise exceeds z/√(n − 1) with the normal's tail (large-sample form of Spearman's test, M. G. Kendall 1970). */
+function smallestCorrelationSquared(samples: number, inputs: number): number {
+  const tail = Math.min(FALSE_NAMES / Math.max(inputs, 1) / 2, 0.05);
+  const z = normalQuantile(1 - tail);
+  return Math.min((z * z) / Math.max(samples - 1, 1), 0.98);
+}
+
+function takeOut(direction: readonly number[], from: number[]): void {
+  const factor = dot(direction, from) / dot(direction, direction);
+  for (let at = 0; at < from.length; at += 1) from[at] = from[at]! - factor * direction[at]!;
+}
+
+function dot(a: readonly number[], b: readonly number[]): number {
+  let sum = 0;
+  for (let at = 0; at < a.length; at += 1) sum += a[at]! * b[at]!;
+  return sum;
+}
