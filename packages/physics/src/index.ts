@@ -11,6 +11,7 @@ export {
 } from './conduction.ts';
 export * from './constants.ts';
 export { erf, erfc, scaledErfc } from './error-function.ts';
+export { type FilmLaw, filmLaw, naturalFilm, type Orientation } from './film-law.ts';
 export {
   dewPoint,
   humidityRatio,
@@ -24,6 +25,17 @@ export {
   vapourPressure,
 } from './humid-air.ts';
 export { biotNumber, coolingShare, coolingTime, naturalCoolingShare } from './lumped-cooling.ts';
+export {
+  nusseltBlock,
+  nusseltHotFaceDown,
+  nusseltHotFaceUp,
+  nusseltHotFaceUpBlend,
+  nusseltVerticalPlate,
+  nusseltVerticalPlateIntegral,
+  nusseltVerticalPlateLaminar,
+  rayleighInAir,
+  rayleighNumber,
+} from './natural-convection.ts';
 export type { Knowledge, OutsideCheck } from './outside-check.ts';
 export {
   airStepShare,
