@@ -78,11 +78,11 @@ describe('film law', () => {
     expect(naturalFilm('faces-down', 0.1, 330, 300)).toBe(filmLaw('faces-down', 0.1, 315)(30));
   });
 
-  it('property: the temperature at which properties are taken matters little, 2 percent for 10 K', () => {
+  it('property: the temperature at which properties are taken matters little, 2.5 percent for 10 K', () => {
     fc.assert(
       fc.property(orientation, kelvin, (side, difference) => {
         const ratio = filmLaw(side, 0.3, 320)(difference) / filmLaw(side, 0.3, 310)(difference);
-        expect(Math.abs(ratio - 1)).toBeLessThan(0.02);
+        expect(Math.abs(ratio - 1)).toBeLessThan(0.025);
       }),
     );
   });

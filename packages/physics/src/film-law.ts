@@ -35,7 +35,7 @@ const LEVEL_CONDUCTION = 2 / Math.PI;
  *
  * @param orientation - Which way the face looks into the air.
  * @param length - m, above 0: the height of an upright face, area over perimeter of a level one.
- * @param filmKelvin - Mean of face and air for which properties are taken, K, above 0; 10 K off costs about 1.5 %.
+ * @param filmKelvin - Mean of face and air for which properties are taken, K, above 0; 10 K off costs about 2 %.
  * @returns Film, W/(m²·K), from the signed difference face - air, K: positive, continuous, even for an upright face.
  * @throws RangeError when the length or the film temperature is not above 0.
  *

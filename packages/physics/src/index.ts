@@ -1,5 +1,12 @@
 export { airConductivity, airDensity, airExpansion, airKinematicViscosity, airPrandtl, airViscosity } from './air.ts';
 export {
+  airLayerConductance,
+  airLayerResistance,
+  nusseltLevelGap,
+  nusseltTallGap,
+  nusseltUprightGap,
+} from './air-gap.ts';
+export {
   boxShapeFactor,
   type HeatFlow,
   INDOOR_SURFACE_RESISTANCE,
@@ -10,8 +17,17 @@ export {
   uValue,
 } from './conduction.ts';
 export * from './constants.ts';
+export { draughtRate, draughtSpeed } from './draught-rate.ts';
 export { erf, erfc, scaledErfc } from './error-function.ts';
 export { type FilmLaw, filmLaw, naturalFilm, type Orientation } from './film-law.ts';
+export {
+  type Mixing,
+  mixedConvection,
+  nusseltCylinder,
+  nusseltPlateStream,
+  stirredSpeed,
+  streamFilm,
+} from './forced-convection.ts';
 export {
   dewPoint,
   humidityRatio,
