@@ -1,0 +1,223 @@
+// What the picture of a day shows: strips for what happens when, and panels of lines over the same hours. Only choosing, no drawing.
+
+import type { Cabinet, Job } from '../cabinet/cabinet.ts';
+import type { DayRecord } from '../day/record.ts';
+import type { DayRun } from '../trades/measure.ts';
+import { columnOf, type Points, straightTrace, temperatureTrace } from './trace.ts';
+
+/** How a line is told from the others without colour. */
+export type Pen = 'solid' | 'dashed' | 'dotted' | 'dash-dot' | 'thin';
+
+export interface Line {
+  readonly label: string;
+  readonly pen: Pen;
+  readonly points: Points;
+  /** What lies above this value is drawn in the accent. */
+  readonly alarmAbove?: number;
+}
+
+/** A range that is wanted for a while. */
+export interface Band {
+  readonly start: number;
+  readonly end: number;
+  readonly low: number;
+  readonly high: number;
+  readonly label: string;
+}
+
+export interface Level {
+  readonly value: number;
+  readonly label: string;
+}
+
+export interface Panel {
+  readonly title: string;
+  readonly unit: string;
+  readonly scale: 'straight' | 'decades';
+  readonly height: number;
+  readonly lines: readonly Line[];
+  readonly bands: readonly Band[];
+  readonly levels: readonly Level[];
+}
+
+export interface Bar {
+  readonly start: number;
+  readonly end: number;
+  /** 0…1: how tall; a fan at part speed is a lower bar. */
+  readonly share: number;
+  readonly label?: string;
+}
+
+export interface Strip {
+  readonly label: string;
+  readonly kind: 'job' | 'running' | 'open';
+  readonly bars: readonly Bar[];
+}
+
+export interface Wording {
+  readonly units: 'metric' | 'imperial';
+}
+
+export function dayStrips({ cabinet, day, assembly, record }: DayRun): Strip[] {
+  const { jobs, doorOpenings } = cabinet.days[day]!;
+  const machines = [...new Set(Object.values(jobs).map(({ machine }) => machine))];
+  const doors = [...new Set(doorOpenings.map(({ door }) => door))];
+  const jobStrips = machines.map((machine): Strip => {
+    const bars = Object.entries(jobs)
+      .filter(([, job]) => job.machine === machine)
+      .map(([name, job]) => ({ ...spanOf(job), share: 1, label: `${name}, ${job.material}` }));
+    return { label: `${machine} prints`, kind: 'job', bars };
+  });
+  const fanStrips = Object.entries(assembly.paths).flatMap(([path, { fans }]) =>
+    fans
+      .filter((fan) => record.fanSpeeds.names.includes(fan))
+      .map((fan): Strip => {
+        const label = fans.length === 1 ? `${path} fan` : fan;
+        return { label, kind: 'running', bars: runs(record, fan) };
+      }),
+  );
+  const doorStrips = doors.map((door): Strip => {
+    const bars = doorOpenings
+      .filter((opening) => opening.door === door)
+      .map((opening) => ({ ...spanOf(opening), share: 1 }));
+    return { label: doors.length === 1 && door === 'front' ? 'door open' : `door ${door} open`, kind: 'open', bars };
+  });
+  return [...jobStrips, ...fanStrips, ...doorStrips];
+}
+
+export function dayPanels(run: DayRun, { units }: Wording): Panel[] {
+  const bays = Object.keys(run.cabinet.bays);
+  const printing = bays.filter((bay) => machinesIn(run.cabinet, bay).length > 0);
+  const shown = printing.length > 0 ? printing : bays;
+  return [...shown.map((bay) => bayPanel(run, bay, units)), ...contaminantPanels(run), ...powerPanel(run)];
+}
+
+function bayPanel({ cabinet, day, assembly, record }: DayRun, bay: string, units: Wording['units']): Panel {
+  const shown = temperatureIn(units);
+  const inUnits = (points: Points): Points => points.map(([time, kelvin]) => [time, shown(kelvin)]);
+  const machines = machinesIn(cabinet, bay);
+  const { zones } = assembly.bays[bay]!;
+  const limits = machines.filter(([, machine]) => machine.electronicsInside);
+  const limit =
+    limits.length === 0 ? undefined : Math.min(...limits.map(([, { electronicsLimit }]) => electronicsLimit));
+  const electronicsAir = new Set(limits.map(([id]) => assembly.machines[id]!.electronicsAir));
+  const zoneLines = zones.map((zone, at): Line => {
+    const label = zones.length === 1 ? `air in ${bay}` : at === 0 ? 'low air' : 'high air';
+    const line = {
+      label,
+      points: inUnits(temperatureTrace(record, zone)),
+      pen: at === zones.length - 1 ? 'solid' : 'dashed',
+    } as const;
+    return limit !== undefined && electronicsAir.has(zone) ? { ...line, alarmAbove: shown(limit) } : line;
+  });
+  const chamberLines = machines.flatMap(([id]): Line[] => {
+    const { chamber } = assembly.machines[id]!;
+    if (chamber === undefined) return [];
+    return [{ label: `inside ${id}`, pen: 'dash-dot', points: inUnits(temperatureTrace(record, chamber)) }];
+  });
+  const room: Line = { label: 'room', pen: 'dotted', points: inUnits(temperatureTrace(record, assembly.room)) };
+  const jobs = Object.values(cabinet.days[day]!.jobs).filter(({ machine }) => machines.some(([id]) => id === machine));
+  return {
+    title: `Air in bay ${bay}`,
+    unit: units === 'imperial' ? '°F' : '°C',
+    scale: 'straight',
+    height: 150,
+    lines: [...zoneLines, ...chamberLines, room],
+    bands: jobs.map((job) => materialBand(cabinet, job, shown)),
+    levels: limit === undefined ? [] : [{ value: shown(limit), label: 'electronics limit' }],
+  };
+}
+
+function materialBand(cabinet: Cabinet, job: Job, shown: (kelvin: number) => number): Band {
+  const [low, high] = cabinet.materials[job.material]!.bandWell;
+  return { ...spanOf(job), low: shown(low), high: shown(high), label: `${job.material} prints well` };
+}
+
+/** Particles and vapours where people breathe and where they come from; water is no contaminant to them. */
+function contaminantPanels({ assembly, record }: DayRun): Panel[] {
+  return record.network.contaminants
+    .filter(({ name }) => name !== 'water' && record.concentrations[name] !== undefined)
+    .map(({ name, unit }): Panel => {
+      const table = record.concentrations[name]!;
+      const perCm3 = name === 'particles';
+      const points = (zone: string): Points =>
+        straightTrace(record, table, zone).map(([time, value]) => [time, perCm3 ? value / 1e6 : value]);
+      const sources = [...new Set(Object.values(assembly.machines).map(({ printAir }) => printAir))];
+      const pens: readonly Pen[] = ['solid', 'dashed', 'dash-dot', 'thin'];
+      const lines = sources.map(
+        (zone, at): Line => ({ label: spoken(zone), pen: pens[at % pens.length]!, points: points(zone) }),
+      );
+      return {
+        title: `${name[0]!.toUpperCase()}${name.slice(1)} in the air`,
+        unit: perCm3 ? '1/cm³' : unit,
+        scale: 'decades',
+        height: 110,
+        lines: [...lines, { label: assembly.room, pen: 'dotted', points: points(assembly.room) }],
+        bands: [],
+        levels: [],
+      };
+    });
+}
+
+/** Electric power of each machine: bed, supply loss, and what its mode draws. */
+function powerPanel({ record }: DayRun): Panel[] {
+  const { machines, schedule } = record.network;
+  const pens: readonly Pen[] = ['solid', 'dashed', 'dash-dot', 'dotted'];
+  const lines = machines.map(({ name, bed, modes }, at): Line => {
+    const ofMode = new Map(modes.map((mode) => [mode.name, mode.powers.reduce((sum, { watts }) => sum + watts, 0)]));
+    const mine = schedule.filter(({ machine }) => machine === name);
+    const modeAt = (time: number) => mine.find(({ start, end }) => start <= time && time < end)?.mode ?? 'idle';
+    const factor = 1 + (bed?.supply?.share ?? 0);
+    const beds: Points = record.bedPowers.names.includes(name) ? straightTrace(record, record.bedPowers, name) : [];
+    const points = beds.map(([time, watts]) => [time, watts * factor + (ofMode.get(modeAt(time)) ?? 0)] as const);
+    return { label: name, pen: pens[at % pens.length]!, points };
+  });
+  const drawn = lines.filter(({ points }) => points.length > 0);
+  if (drawn.length === 0) return [];
+  return [
+    {
+      title: 'Power drawn by the machines',
+      unit: 'W',
+      scale: 'straight',
+      height: 90,
+      lines: drawn,
+      bands: [],
+      levels: [],
+    },
+  ];
+}
+
+function machinesIn(cabinet: Cabinet, bay: string) {
+  return Object.entries(cabinet.machines).filter(([, machine]) => machine.bay === bay);
+}
+
+function spanOf({ start, duration }: { readonly start: number; readonly duration: number }) {
+  return { start, end: start + duration };
+}
+
+/** Stretches in which a fan turns, split where its speed changes by more than the paper shows. */
+function runs({ times, fanSpeeds }: DayRecord, fan: string): Bar[] {
+  const speed = columnOf(fanSpeeds, fan);
+  const bars: Bar[] = [];
+  for (let row = 0; row + 1 < times.length; row++) {
+    const [start, end] = [times[row]!, times[row + 1]!];
+    const share = Math.min(1, (speed(row) + speed(row + 1)) / 2);
+    const last = bars.at(-1);
+    if (share <= 0 || end <= start) continue;
+    const continues = last !== undefined && last.end === start && Math.abs(last.share - share) < 0.05;
+    if (continues) bars[bars.length - 1] = { ...last, end };
+    else bars.push({ start, end, share });
+  }
+  return bars;
+}
+
+/** `lower.high` as people say it. */
+function spoken(zone: string): string {
+  const [owner, part] = zone.split('.');
+  if (part === 'chamber') return `inside ${owner}`;
+  return part === undefined ? zone : `${owner}, ${part}`;
+}
+
+function temperatureIn(units: Wording['units']): (kelvin: number) => number {
+  return units === 'imperial' ? (kelvin) => kelvin * 1.8 - 459.67 : (kelvin) => kelvin - 273.15;
+}
