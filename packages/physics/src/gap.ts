@@ -2,6 +2,7 @@
 
 import { mustBePositive, mustNotBeNegative } from './argument.ts';
 import type { PowerLaw } from './crack.ts';
+import type { Resistance } from './resistance.ts';
 
 /** A slit between two parallel faces. */
 export interface Gap {
@@ -65,7 +66,7 @@ export function gapFlow(dp: number, gap: Gap, rho: number, mu: number): number {
  * gapResistance({ length: 4.3, width: 5e-4, depth: 0.018, bends: 0 }, 1.2, 1.8e-5).linear; // => 7233.5
  * ```
  */
-export function gapResistance(gap: Gap, rho: number, mu: number): { linear: number; quadratic: number } {
+export function gapResistance(gap: Gap, rho: number, mu: number): Resistance {
   mustBePositive('gapResistance', 'length', gap.length);
   mustBePositive('gapResistance', 'width', gap.width);
   mustBePositive('gapResistance', 'depth', gap.depth);
