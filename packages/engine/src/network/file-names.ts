@@ -1,7 +1,7 @@
 // Names that a network file gives to its parts, and the places where it uses them.
 
 import type { Node } from 'yaml';
-import { quoted } from '../cabinet/complaint.ts';
+import { quoted, type Span } from '../cabinet/complaint.ts';
 import { nearest } from '../cabinet/nearest.ts';
 import type { FileMap } from './file-map.ts';
 import { complain, type Reading, readList, readText } from './file-value.ts';
@@ -64,7 +64,7 @@ export function define(reading: Reading, kind: NameKind, node: Node, name: strin
 
 /** Notes a name that may be used by several. */
 export function note(reading: Reading, kind: NameKind, node: Node, name: string): void {
-  const known = reading.names.get(kind) ?? new Map();
+  const known = reading.names.get(kind) ?? new Map<string, Span>();
   if (!known.has(name)) known.set(name, reading.document.spanOf(node));
   reading.names.set(kind, known);
 }
