@@ -81,7 +81,7 @@ function bringBrowser(say) {
     return undefined; // everything but those tests works without it
   }
   say('setup: installing Chromium for the browser tests (apt-get)');
-  const unattended = { DEBIAN_FRONTEND: 'noninteractive' };
+  const unattended = { environment: { DEBIAN_FRONTEND: 'noninteractive' } };
   const words = ['install', '-y', '-q', '--no-install-recommends', 'chromium'];
   return ran('apt-get', ['update', '-q'], unattended) && ran('apt-get', words, unattended);
 }

@@ -7,15 +7,15 @@ import { fileURLToPath } from 'node:url';
 
 export const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** Runs a program in the repository with its output shown, and tells whether it ended well. */
-export function ran(program, words, environment = {}) {
+/** Runs a program in the repository with its output shown, and tells whether it ended with one of the statuses that are well. */
+export function ran(program, words, { environment = {}, well = [0] } = {}) {
   const { status, error } = spawnSync(program, words, {
     cwd: root,
     stdio: 'inherit',
     env: { ...process.env, ...environment },
   });
   if (error) console.error(`${program}: ${error.message}`);
-  return status === 0;
+  return well.includes(status);
 }
 
 /** Runs a program of an installed package with this same Node, so that neither a shell nor the PATH matters. */
