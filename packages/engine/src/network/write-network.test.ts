@@ -93,9 +93,9 @@ describe('writeNetwork', () => {
     expect(read(writeNetwork(network)).network).toEqual(network);
   });
 
-  it('property: every temperature reads back to the last bit', () => {
+  it('property: every temperature from 150 to 1000 K reads back to the last bit', () => {
     fc.assert(
-      fc.property(fc.double({ min: 150, max: 2000, noNaN: true }), (kelvin) => {
+      fc.property(fc.double({ min: 150, max: 1000, noNaN: true }), (kelvin) => {
         const { network } = read('duration_s: 0\nzones: [{name: a, T: fixed, T_C: 20}]');
         const profile = [[0, kelvin]] as const;
         const warm = {
