@@ -40,7 +40,9 @@ export {
   saturationPressure,
   vapourPressure,
 } from './humid-air.ts';
+export { solveLinear } from './linear-equations.ts';
 export { biotNumber, coolingShare, coolingTime, naturalCoolingShare } from './lumped-cooling.ts';
+export { meanRadiantFactors, starWeights } from './mean-radiant-star.ts';
 export {
   nusseltBlock,
   nusseltHotFaceDown,
@@ -53,6 +55,8 @@ export {
   rayleighNumber,
 } from './natural-convection.ts';
 export type { Knowledge, OutsideCheck } from './outside-check.ts';
+export { blackEmission, parallelExchange, radiationFilm, radiationToRoom } from './radiation.ts';
+export { type FaceRadiation, type RadiatingFace, radiosity } from './radiosity.ts';
 export {
   airStepShare,
   planeSourceRise,
@@ -62,3 +66,4 @@ export {
   type ThickBody,
 } from './semi-infinite.ts';
 export { type SlabShares, slabCooling, type WallResponse, wallStepResponse } from './slab.ts';
+export { cornerViewFactor, parallelViewFactor } from './view-factors.ts';
