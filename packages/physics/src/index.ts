@@ -28,6 +28,8 @@ export {
   stirredSpeed,
   streamFilm,
 } from './forced-convection.ts';
+export { type Bed, type BedLoss, bedChangeTime, bedLoss, type Sheet, sheetsCapacity } from './heated-bed.ts';
+export { blockLoss, meltPower, motorLoss, supplyLoss } from './hot-end.ts';
 export {
   dewPoint,
   humidityRatio,
