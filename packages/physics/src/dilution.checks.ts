@@ -5,15 +5,15 @@ import {
   cleanAirDelivery,
   concentrationAfter,
   lossRate,
+  type MixedZone,
   nearAndFar,
   purgeTime,
   settledConcentration,
-  type Zone,
 } from './dilution.ts';
 import type { OutsideCheck } from './outside-check.ts';
 
 const hour = 3600;
-const empty: Zone = { volume: 1, source: 0, supply: 0, supplied: 0, cleaning: 0, deposition: 0 };
+const empty: MixedZone = { volume: 1, source: 0, supply: 0, supplied: 0, cleaning: 0, deposition: 0 };
 
 const check = (
   what: string,
@@ -41,7 +41,7 @@ const purge = [
 ] as const;
 const cdc = 'CDC, MMWR 43 (RR-13), 28 Oct 1994, table S3-1 (2003 guideline table B.1), printed to the minute';
 
-const park = (airChanges: number): Zone => ({
+const park = (airChanges: number): MixedZone => ({
   ...empty,
   volume: 5400,
   source: 0.0024,
@@ -49,7 +49,7 @@ const park = (airChanges: number): Zone => ({
 });
 const douglas = (part: string) => `Douglas, Fluid Mechanics, example 25.11 (${part})`;
 
-const office: Zone = { ...empty, volume: 45, supply: 45 / hour };
+const office: MixedZone = { ...empty, volume: 45, supply: 45 / hour };
 const azimi = 'Azimi et al., Environ. Sci. Technol. 50 (2016) 1260-1268 (rates read; room and result from memory)';
 
 const bare: CabinetAndRoom = {

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CabinetAndRoom, settledTogether, togetherAfter } from './cabinet-and-room.ts';
-import { concentrationAfter, purgeTime, settledConcentration, type Zone } from './dilution.ts';
+import { concentrationAfter, type MixedZone, purgeTime, settledConcentration } from './dilution.ts';
 
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('one zone', () => {
-  const zone: Zone = { volume: 30, source: 2, supply: 0.01, supplied: 5, cleaning: 0.02, deposition: 1e-4 };
+  const zone: MixedZone = { volume: 30, source: 2, supply: 0.01, supplied: 5, cleaning: 0.02, deposition: 1e-4 };
 
   it('exact: at the settled concentration as much goes as comes', () => {
     const c = settledConcentration(zone);
@@ -23,10 +23,10 @@ describe('one zone', () => {
   });
 
   it('limit: a tight zone fills evenly, and a purge is the time of the decay', () => {
-    const tight: Zone = { volume: 30, source: 2, supply: 0, supplied: 0, cleaning: 0, deposition: 0 };
+    const tight: MixedZone = { volume: 30, source: 2, supply: 0, supplied: 0, cleaning: 0, deposition: 0 };
     expect(concentrationAfter(tight, 1, 600)).toBeCloseTo(1 + (2 * 600) / 30, 12);
     expect(() => settledConcentration(tight)).toThrow('loss rate is 0');
-    const clean: Zone = { ...tight, source: 0, cleaning: 0.06 };
+    const clean: MixedZone = { ...tight, source: 0, cleaning: 0.06 };
     expect(concentrationAfter(clean, 1, purgeTime(50, 0.06 / 30))).toBeCloseTo(1 / 50, 12);
     expect(purgeTime(50, 0.002, 3)).toBeCloseTo(3 * purgeTime(50, 0.002), 9);
   });

@@ -4,7 +4,7 @@
 import { mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
 
 /** A mixed zone and what acts on it. */
-export interface Zone {
+export interface MixedZone {
   /** m³. */
   readonly volume: number;
   /** Amount a second. */
@@ -33,7 +33,7 @@ export interface Zone {
  * lossRate({ volume: 540, source: 0, supply: 0.9, supplied: 0, cleaning: 0, deposition: 0 }) * 3600; // => 6.00
  * ```
  */
-export function lossRate(zone: Zone): number {
+export function lossRate(zone: MixedZone): number {
   mustBePositive('lossRate', 'volume', zone.volume);
   for (const name of ['source', 'supply', 'supplied', 'cleaning', 'deposition'] as const)
     mustNotBeNegative('lossRate', name, zone[name]);
@@ -54,7 +54,7 @@ export function lossRate(zone: Zone): number {
  * settledConcentration({ volume: 45, source: 110 / 60, supply: 45 / 3600, supplied: 0, cleaning: 0, deposition: 0 }); // => 147
  * ```
  */
-export function settledConcentration(zone: Zone): number {
+export function settledConcentration(zone: MixedZone): number {
   const rate = lossRate(zone);
   mustBePositive('settledConcentration', 'loss rate', rate);
   return (zone.source + zone.supply * zone.supplied) / (rate * zone.volume);
@@ -79,7 +79,7 @@ export function settledConcentration(zone: Zone): number {
  * concentrationAfter(park, 0, 1200) * 1e4; // => 4.5355
  * ```
  */
-export function concentrationAfter(zone: Zone, initial: number, time: number): number {
+export function concentrationAfter(zone: MixedZone, initial: number, time: number): number {
   const rate = lossRate(zone);
   mustNotBeNegative('concentrationAfter', 'initial', initial);
   mustNotBeNegative('concentrationAfter', 'time', time);
