@@ -2,7 +2,7 @@
 
 import { airViscosity } from './air.ts';
 import { mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
-import type { Band } from './band.ts';
+import type { TypicalRange } from './typical-range.ts';
 
 /** Boltzmann constant, J/K. Source: SI (exact since 2019). */
 export const BOLTZMANN = 1.380649e-23;
@@ -165,7 +165,7 @@ function approach({ source, loss, coagulation }: CoagulatingBox): number {
  * Source: our estimate from homes: 0.68 to 5.03 an hour by size with mixing fans (Lee, Wolfson et al., Environ. Sci.
  * Technol. 2014), 0.3 an hour with fans off (Howard-Reed, Wallace, Emmerich, NIST 2003), both read as abstracts.
  */
-export const DEPOSITION: { readonly room: Band; readonly cabinet: Band } = {
+export const DEPOSITION: { readonly room: TypicalRange; readonly cabinet: TypicalRange } = {
   room: { low: 0.3 / 3600, central: 1 / 3600, high: 3 / 3600 },
   cabinet: { low: 0.1 / 3600, central: 0.5 / 3600, high: 5 / 3600 },
 };

@@ -1,7 +1,7 @@
 // Friction and losses of ducts. Loss coefficients of single pieces are in `fittings.ts`.
 
 import { mustBeFinite, mustBePositive, mustNotBeNegative } from './argument.ts';
-import type { Band } from './band.ts';
+import type { TypicalRange } from './typical-range.ts';
 
 /**
  * Darcy friction factor of laminar flow in a round duct: f = 64/Re.
@@ -109,7 +109,7 @@ export function ductFriction(reynolds: number, roughness: number): number {
  * Friction of corrugated flexible hose over that of smooth duct. Pull hose tight: slack hose costs five times and more.
  * Source: common practice, from memory (ASHRAE duct handbooks show the same order).
  */
-export const HOSE_FRICTION_MULTIPLIER: { readonly stretched: Band; readonly slack: Band } = {
+export const HOSE_FRICTION_MULTIPLIER: { readonly stretched: TypicalRange; readonly slack: TypicalRange } = {
   stretched: { low: 2, central: 3, high: 4 },
   slack: { low: 4, central: 5, high: 8 },
 };

@@ -2,16 +2,16 @@
 // All constants here are estimates of ours from the trend of chamber studies; their bands are wide for a reason.
 
 import { mustBeFinite, mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
-import type { Band } from './band.ts';
+import type { TypicalRange } from './typical-range.ts';
 
 /** Shape of a print's emission. Source: our estimate; that there is a peak in the first 5 to 20 minutes: from memory. */
 export const EMISSION_SHAPE: {
-  readonly burstRatio: Band;
-  readonly burstTime: Band;
-  readonly heatUpTime: Band;
-  readonly tailShare: Band;
-  readonly tailTime: Band;
-  readonly perKelvin: Band;
+  readonly burstRatio: TypicalRange;
+  readonly burstTime: TypicalRange;
+  readonly heatUpTime: TypicalRange;
+  readonly tailShare: TypicalRange;
+  readonly tailTime: TypicalRange;
+  readonly perKelvin: TypicalRange;
 } = {
   /** r: rate at the start over the settled rate. */
   burstRatio: { low: 1, central: 5, high: 30 },

@@ -1,6 +1,6 @@
 // What the letters on a particle filter promise. A class holds for the medium in a tight seat: see `filter-bypass.ts`.
 
-import type { Band } from './band.ts';
+import type { TypicalRange } from './typical-range.ts';
 
 /** A class of a filter standard. */
 export interface FilterClass {
@@ -56,7 +56,7 @@ export const filterClasses: Readonly<Record<string, FilterClass>> = {
  * Source: Shi & Ekberg, Chalmers (2009, 2011), read: F7 keeps 40 % and F8 50 % at the size that passes best, F7 65 to
  * 83 % of the total number above 5 nm outdoors. The centre and high end of F8 are our estimate.
  */
-export const ULTRAFINE_ON_FINE_FILTER: Readonly<Record<'F7' | 'F8', Band>> = {
+export const ULTRAFINE_ON_FINE_FILTER: Readonly<Record<'F7' | 'F8', TypicalRange>> = {
   F7: { low: 0.4, central: 0.65, high: 0.83 },
   F8: { low: 0.5, central: 0.7, high: 0.87 },
 };

@@ -1,8 +1,8 @@
 // Pressure loss and loading of particle filters.
 
 import { mustBeFinite, mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
-import type { Band } from './band.ts';
 import type { Resistance } from './resistance.ts';
+import type { TypicalRange } from './typical-range.ts';
 
 /** Viscosity of air at 20 °C, at which media resistances are stated, Pa·s. Source: US Standard Atmosphere 1976. */
 const STATED_VISCOSITY = 1.813e-5;
@@ -20,7 +20,7 @@ export interface FilterPanel {
 }
 
 /** R_m of common media, Pa·s/m. Source: common practice, from memory; the H13 band ends at what a rated 249 Pa at 0.03 m/s allows. */
-export const MEDIA_RESISTANCE: Readonly<Record<'H13' | 'E11' | 'F9' | 'F7', Band>> = {
+export const MEDIA_RESISTANCE: Readonly<Record<'H13' | 'E11' | 'F9' | 'F7', TypicalRange>> = {
   H13: { low: 4500, central: 6000, high: 8300 },
   E11: { low: 2200, central: 3000, high: 4200 },
   F9: { low: 1000, central: 1400, high: 2000 },

@@ -1,7 +1,7 @@
 // Loss coefficients K of single pieces: dp = K rho v²/2. Every function says on which velocity its K counts.
 
 import { mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
-import type { Band } from './band.ts';
+import type { TypicalRange } from './typical-range.ts';
 
 /**
  * K of a smooth round bend, on the duct's velocity.
@@ -222,14 +222,14 @@ export function wireScreenLoss(freeArea: number, wireReynolds: number): number {
 }
 
 /** K on the face velocity of things that stand before a fan or an opening. Source: common practice, from memory. */
-export const GUARD_LOSS: { readonly fingerGuard: Band; readonly louvre: Band } = {
+export const GUARD_LOSS: { readonly fingerGuard: TypicalRange; readonly louvre: TypicalRange } = {
   fingerGuard: { low: 0.2, central: 0.4, high: 0.6 },
   /** Fixed blades at 30 to 45 degrees. */
   louvre: { low: 1.5, central: 2.5, high: 4 },
 };
 
 /** By how much dust multiplies a grille's K. Source: common practice, from memory. */
-export const DUSTY_GRILLE_MULTIPLIER: Band = { low: 1.5, central: 2, high: 3 };
+export const DUSTY_GRILLE_MULTIPLIER: TypicalRange = { low: 1.5, central: 2, high: 3 };
 
 /**
  * K moved from the velocity of one section to that of another: K_2 = K_1 (A_2/A_1)^2.

@@ -1,3 +1,13 @@
+export {
+  BOLTZMANN,
+  type CoagulatingBox,
+  coagulationCoefficient,
+  DEPOSITION,
+  meanFreePath,
+  meanParticleMass,
+  numberAfter,
+  settledNumber,
+} from './aerosol.ts';
 export { airConductivity, airDensity, airExpansion, airKinematicViscosity, airPrandtl, airViscosity } from './air.ts';
 export {
   airLayerConductance,
@@ -6,6 +16,10 @@ export {
   nusseltTallGap,
   nusseltUprightGap,
 } from './air-gap.ts';
+export { type CabinetAndRoom, settledTogether, type TwoConcentrations, togetherAfter } from './cabinet-and-room.ts';
+export { breakthroughTime, carbonAffinity, carbonRate, freshPenetration } from './carbon-bed.ts';
+export { carbonCapacity, carbonEquilibrium, MICROPORE_VOLUME } from './carbon-capacity.ts';
+export { MOLAR_GAS_CONSTANT, massConcentration, partsPerMillion } from './concentration.ts';
 export {
   boxShapeFactor,
   type HeatFlow,
@@ -17,9 +31,76 @@ export {
   uValue,
 } from './conduction.ts';
 export * from './constants.ts';
+export { crackFlow, crackSlope, leakageAreaLaw, type PowerLaw, smoothCrackFlow } from './crack.ts';
+export { type Curve, type CurvePoint, curveAt, curveSlope, monotoneCurve, straightCurve } from './curve.ts';
+export {
+  areaServed,
+  carbonDioxideRise,
+  cleanAirDelivery,
+  concentrationAfter,
+  lossRate,
+  type MixedZone,
+  nearAndFar,
+  purgeTime,
+  settledConcentration,
+} from './dilution.ts';
 export { draughtRate, draughtSpeed } from './draught-rate.ts';
+export {
+  colebrookFriction,
+  type Duct,
+  ductFriction,
+  ductPressure,
+  dynamicLoss,
+  HOSE_FRICTION_MULTIPLIER,
+  haalandFriction,
+  hydraulicDiameter,
+  laminarFriction,
+} from './duct.ts';
+export {
+  burstFactor,
+  EMISSION_SHAPE,
+  heatUpPulse,
+  meanBurstFactor,
+  tailFactor,
+  temperatureFactor,
+} from './emission.ts';
 export { erf, erfc, scaledErfc } from './error-function.ts';
+export {
+  affinity,
+  type FanRatio,
+  type FanScale,
+  type FanShape,
+  fanNoise,
+  genericFanPoints,
+  scaleFanPoints,
+} from './fan.ts';
+export { curvePathFlow, curvePathSlope, quadraticPathFlow, quadraticPathSlope } from './fan-path.ts';
 export { type FilmLaw, filmLaw, naturalFilm, type Orientation } from './film-law.ts';
+export {
+  type FilterPanel,
+  loadingFactor,
+  MEDIA_RESISTANCE,
+  panelResistance,
+  penetrationAtSpeed,
+  resistancePressure,
+} from './filter.ts';
+export { type Bypass, seatBypass, seatedEfficiency } from './filter-bypass.ts';
+export { type FilterClass, filterClasses, ULTRAFINE_ON_FINE_FILTER } from './filter-class.ts';
+export {
+  bendLoss,
+  contractionLoss,
+  DUSTY_GRILLE_MULTIPLIER,
+  EXIT_LOSS,
+  entranceLoss,
+  expansionLoss,
+  GUARD_LOSS,
+  grilleLoss,
+  lossOnArea,
+  mitreLoss,
+  perforatedPlateLoss,
+  RE_ENTRANT_LOSS,
+  wireScreenLoss,
+} from './fittings.ts';
 export {
   type Mixing,
   mixedConvection,
@@ -28,6 +109,7 @@ export {
   stirredSpeed,
   streamFilm,
 } from './forced-convection.ts';
+export { type Gap, gapAsPowerLaw, gapFlow, gapResistance } from './gap.ts';
 export { type Bed, type BedLoss, bedChangeTime, bedLoss, type Sheet, sheetsCapacity } from './heated-bed.ts';
 export { blockLoss, meltPower, motorLoss, supplyLoss } from './hot-end.ts';
 export {
@@ -42,6 +124,16 @@ export {
   saturationPressure,
   vapourPressure,
 } from './humid-air.ts';
+export {
+  mergedJetVelocity,
+  ROUND_JET_DECAY,
+  roundJetCore,
+  roundJetVelocity,
+  SLOT_JET_DECAY,
+  slotJetCore,
+  slotJetVelocity,
+  WALL_JET_FACTOR,
+} from './jet.ts';
 export { solveLinear } from './linear-equations.ts';
 export { biotNumber, coolingShare, coolingTime, naturalCoolingShare } from './lumped-cooling.ts';
 export { meanRadiantFactors, starWeights } from './mean-radiant-star.ts';
@@ -56,9 +148,21 @@ export {
   rayleighInAir,
   rayleighNumber,
 } from './natural-convection.ts';
+export {
+  fansInParallel,
+  fansInSeries,
+  flowAtPressure,
+  type OperatingPoint,
+  operatingPoints,
+} from './operating-point.ts';
+export { lossOfDischarge, orificeFlow, orificeSlope, parallelArea, plateDischarge, seriesArea } from './orifice.ts';
 export type { Knowledge, OutsideCheck } from './outside-check.ts';
+export { type PackedBed, packedBedResistance } from './packed-bed.ts';
+export { draughtThreshold, partFilm, richardsonNumber } from './part-cooling.ts';
+export { firePlume, PLUME_ENTRAINMENT, type Plume, roomPlume, virtualOrigin } from './plume.ts';
 export { blackEmission, parallelExchange, radiationFilm, radiationToRoom } from './radiation.ts';
 export { type FaceRadiation, type RadiatingFace, radiosity } from './radiosity.ts';
+export type { Resistance } from './resistance.ts';
 export {
   airStepShare,
   planeSourceRise,
@@ -67,5 +171,23 @@ export {
   surfaceStepShare,
   type ThickBody,
 } from './semi-infinite.ts';
+export {
+  exchangeUnderPressure,
+  FLOODING_SHAPE,
+  floodingPressure,
+  holeExchangeByShape,
+  shelfHoleExchange,
+} from './shelf-hole.ts';
+export { captureVelocity, sinkVelocity } from './sink.ts';
 export { type SlabShares, slabCooling, type WallResponse, wallStepResponse } from './slab.ts';
+export { molarPolarisation, type Solvent, type SolventName, solventSaturation, solvents } from './solvent.ts';
+export { heatDrivenStack, neutralLevel, stackFlow, stackOutflow, stackPressure, type TwoOpenings } from './stack.ts';
+export {
+  doorSwingVolume,
+  doorwayExchange,
+  type TallOpening,
+  type TwoWayFlow,
+  tallOpeningFlow,
+} from './tall-opening.ts';
+export type { TypicalRange } from './typical-range.ts';
 export { cornerViewFactor, parallelViewFactor } from './view-factors.ts';

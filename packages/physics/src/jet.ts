@@ -1,13 +1,13 @@
 // Jets of incoming air. A jet that is still in its core does not slow down at all: inlets draught, outlets do not.
 
 import { mustBePositive, mustNotBeNegative } from './argument.ts';
-import type { Band } from './band.ts';
+import type { TypicalRange } from './typical-range.ts';
 
 /** Decay constant K of a round jet's axis. Source: Rajaratnam (1976); Schlichting; from memory. */
-export const ROUND_JET_DECAY: Band = { low: 5.8, central: 6.2, high: 6.5 };
+export const ROUND_JET_DECAY: TypicalRange = { low: 5.8, central: 6.2, high: 6.5 };
 
 /** Decay constant of a plane jet's axis. Source: Rajaratnam (1976), from memory. */
-export const SLOT_JET_DECAY: Band = { low: 2.2, central: 2.47, high: 2.6 };
+export const SLOT_JET_DECAY: TypicalRange = { low: 2.2, central: 2.47, high: 2.6 };
 
 /** A jet along a wall entrains from one side only and keeps sqrt(2) times the velocity. Source: ASHRAE Fundamentals ch. 20, from memory. */
 export const WALL_JET_FACTOR = 1.4;
