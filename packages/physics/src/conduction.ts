@@ -166,7 +166,7 @@ const CORNER = 0.15;
  *
  * @remarks
  * Valid: every inside dimension above L/5.
- * Source: J. P. Holman, Heat Transfer, table 3-1; the exact value of a square edge is 0.559 (conformal mapping, memory).
+ * Source: J. P. Holman, Heat Transfer, table 3-1; the exact value of a square edge is 1 - (2/pi) ln 2 = 0.5587 (memory).
  * Checked: second-hand.
  *
  * @example A furnace of 0.5 m inside with walls of 0.1 m (Holman, example 3-2)
