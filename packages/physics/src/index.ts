@@ -30,6 +30,7 @@ export {
   surfaceResistance,
   uValue,
 } from './conduction.ts';
+export { gradedLines, type Section, type SectionResult, type SectionSurface, solveSection } from './conduction-2d.ts';
 export * from './constants.ts';
 export { crackFlow, crackSlope, leakageAreaLaw, type PowerLaw, smoothCrackFlow } from './crack.ts';
 export { type Curve, type CurvePoint, curveAt, curveSlope, monotoneCurve, straightCurve } from './curve.ts';
@@ -56,6 +57,7 @@ export {
   hydraulicDiameter,
   laminarFriction,
 } from './duct.ts';
+export { edgeTransmittance } from './edge-loss.ts';
 export {
   burstFactor,
   EMISSION_SHAPE,
