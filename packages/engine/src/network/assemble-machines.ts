@@ -1,0 +1,317 @@
+// Machines where they stand: a bed that is a node held by a thermostat, a frame that stores heat, sources in the air they warm,
+// a chamber of their own when they have one, and the jobs of the day as modes.
+
+import { firePlume, REFERENCE_DENSITY, streamFilm, virtualOrigin } from '@stillair/physics';
+import type { Bed, Cabinet, Chamber, Day, Job, Machine } from '../cabinet/cabinet.ts';
+import { DISCHARGE, LINEAR_BELOW, zoneAt } from './assemble-bays.ts';
+import { ROOM } from './assemble-room.ts';
+import { addSheet, levelLength } from './assemble-shell.ts';
+import type { BayPlaces, MachinePlaces } from './assembly.ts';
+import { addToEnclosure, type Draft } from './draft.ts';
+import type { MachineMode } from './network.ts';
+
+/** Conductivity of the foam under a bed, W/(m·K): EN 12524 polyethylene or polyurethane foam 0.04 to 0.05. */
+const FOAM = 0.045;
+/** Film under the foam to slowly moving air, W/(m²K), convection and radiation together: typical, 6 to 10. */
+const UNDER_FOAM = 8;
+const FRAME_EMISSIVITY = 0.9;
+const EDGE_EMISSIVITY = 0.9;
+/** Where the virtual origin of a bed's plume is taken: W given to the air, and K of that air. */
+const PLUME_HEAT = 20;
+const PLUME_AIR = 305;
+/** Characteristic height of a frame's members, m: typical. */
+const FRAME_LENGTH = 0.3;
+/** Air temperature for which hot-end figures are stated, K. */
+const HOT_END_AIR = 298.15;
+
+export function assembleMachines(
+  draft: Draft,
+  cabinet: Cabinet,
+  day: Day,
+  bays: Readonly<Record<string, BayPlaces>>,
+  start: number,
+): Record<string, MachinePlaces> {
+  return Object.fromEntries(
+    Object.entries(cabinet.machines).map(([id, machine]) => [
+      id,
+      assembleMachine(draft, cabinet, day, bays, id, machine, start),
+    ]),
+  );
+}
+
+/** Names of a machine's parts in the network. */
+export const chamberOf = (machine: string): string => `${machine}.chamber`;
+
+function assembleMachine(
+  draft: Draft,
+  cabinet: Cabinet,
+  day: Day,
+  bays: Readonly<Record<string, BayPlaces>>,
+  id: string,
+  machine: Machine,
+  start: number,
+): MachinePlaces {
+  const floor = cabinet.bays[machine.bay]!.z[0];
+  const bay = bays[machine.bay]!;
+  const bedZone = zoneAt(bays, machine.bay, floor + machine.bed.height);
+  const top = bay.zones.at(-1)!;
+  const frameAir = zoneAt(bays, machine.bay, floor + machine.size.height / 2);
+  const chamber =
+    machine.chamber === undefined ? undefined : addChamber(draft, cabinet, bays, id, machine, machine.chamber, start);
+  const printAir = chamber ?? bedZone;
+  const plumeAir = chamber ?? top;
+  const enclosure = chamber ?? machine.bay;
+  const bed = `${id}.bed`;
+  const frame = `${id}.frame`;
+  const jobs = Object.entries(day.jobs).filter(([, job]) => job.machine === id);
+  const printing = { machine: id };
+
+  draft.nodes.push({ name: bed, heatCapacity: machine.bed.heatCapacity, initial: start });
+  addBed(draft, cabinet, id, machine.bed, printAir, plumeAir, enclosure, printing);
+  if (chamber === undefined && bay.zones.length === 2 && bedZone !== top)
+    addPlume(draft, cabinet, machine, bay, floor, bed, id);
+
+  draft.nodes.push({ name: frame, heatCapacity: machine.frameHeatCapacity, initial: start });
+  draft.convections.push({
+    surface: frame,
+    air: chamber ?? frameAir,
+    area: machine.frameArea,
+    faces: 'vertical',
+    length: FRAME_LENGTH,
+    factor: cabinet.factors.insideFilm,
+    forced: [],
+  });
+  addToEnclosure(draft, enclosure, frame, machine.frameArea, FRAME_EMISSIVITY);
+
+  const electronicsAir = machine.electronicsInside ? frameAir : ROOM;
+  const supplyAir = machine.supply.inside ? frameAir : ROOM;
+  draft.machines.push({
+    name: id,
+    bed: {
+      node: bed,
+      powerMax: machine.bed.powerMax,
+      supply: { node: supplyAir, share: 1 / machine.supply.efficiency - 1 },
+    },
+    modes: [
+      { name: 'idle', powers: [{ node: electronicsAir, watts: machine.standby }], emissions: [] },
+      ...jobs.map(([name, job]) =>
+        jobMode(cabinet, machine, name, job, { frame, electronicsAir, supplyAir, plumeAir }),
+      ),
+    ],
+  });
+  for (const [name, job] of jobs)
+    draft.schedule.push({ machine: id, mode: name, start: job.start, end: job.start + job.duration });
+  return {
+    printAir,
+    frameAir: chamber ?? frameAir,
+    electronicsAir,
+    bed,
+    frame,
+    ...(chamber === undefined ? {} : { chamber }),
+  };
+}
+
+function jobMode(
+  cabinet: Cabinet,
+  machine: Machine,
+  name: string,
+  job: Job,
+  places: { frame: string; electronicsAir: string; supplyAir: string; plumeAir: string },
+): MachineMode {
+  const hotEnd = (machine.hotEnd * (job.nozzle - HOT_END_AIR)) / (machine.hotEndAt - HOT_END_AIR);
+  const drawn = hotEnd + machine.motors + machine.electronics;
+  return {
+    name,
+    ...(job.bed > 0 ? { bedSet: job.bed } : {}),
+    powers: [
+      { node: places.plumeAir, watts: hotEnd },
+      { node: places.frame, watts: machine.motors },
+      { node: places.electronicsAir, watts: machine.electronics },
+      { node: places.supplyAir, watts: machine.supply.idle + drawn * (1 / machine.supply.efficiency - 1) },
+    ],
+    emissions: jobEmissions(cabinet, job).map((emission) => ({ ...emission, zone: places.plumeAir })),
+  };
+}
+
+/** Start burst of the particles: ratio and time of the reference form E(t) = E·(1 + (r − 1)·exp(−t/τ)); judgement, r 1 to 30. */
+export const PARTICLE_BURST = { ratio: 5, time: 480 } as const;
+/** Vapour tail of the warm part after the job: share and time; judgement, only that it exists is published. */
+export const VAPOUR_TAIL = { share: 0.1, time: 7200 } as const;
+
+function jobEmissions(
+  cabinet: Cabinet,
+  job: Job,
+): MachineMode['emissions'] extends readonly (infer E)[] ? Omit<E, 'zone'>[] : never {
+  const { emissions } = cabinet.materials[job.material]!;
+  return Object.entries(emissions).map(([contaminant, { p50 }]) => {
+    const particles = contaminant === 'particles' || contaminant === 'pm25';
+    return {
+      contaminant,
+      rate: p50 * (particles ? cabinet.factors.emissionParticles : cabinet.factors.emissionVapours),
+      ...(particles ? { burst: PARTICLE_BURST } : { tail: VAPOUR_TAIL }),
+    };
+  });
+}
+
+function addBed(
+  draft: Draft,
+  cabinet: Cabinet,
+  id: string,
+  bed: Bed,
+  air: string,
+  plumeAir: string,
+  enclosure: string,
+  printing: { readonly machine: string },
+): void {
+  const node = `${id}.bed`;
+  const area = bed.width * bed.depth;
+  const perimeter = 2 * (bed.width + bed.depth);
+  const factor = cabinet.factors.bedLoss;
+  const length = levelLength(bed.width, bed.depth);
+  draft.convections.push({
+    surface: node,
+    air,
+    area,
+    faces: 'up',
+    length,
+    factor,
+    forced: bed.motion > 0 ? [{ film: streamFilm(bed.motion, bed.depth, 330), active: printing }] : [],
+    ...(plumeAir === air ? {} : { heatTo: plumeAir }),
+  });
+  draft.convections.push({
+    surface: node,
+    air,
+    area: perimeter * bed.thickness,
+    faces: 'vertical',
+    length: Math.max(bed.thickness, 0.005),
+    factor,
+    forced: [],
+  });
+  addToEnclosure(draft, enclosure, node, area, bed.emissivityTop);
+  addToEnclosure(draft, enclosure, node, perimeter * bed.thickness, EDGE_EMISSIVITY);
+  if (bed.underside.kind === 'foam') {
+    const conductance = (factor * area) / (bed.underside.thickness / FOAM + 1 / UNDER_FOAM);
+    draft.conductances.push({ a: node, b: air, conductance });
+  } else {
+    draft.convections.push({ surface: node, air, area, faces: 'down', length, factor, forced: [] });
+    addToEnclosure(draft, enclosure, node, area, bed.underside.emissivity);
+  }
+}
+
+/** The bed's plume lifts air from the low to the high zone. */
+function addPlume(
+  draft: Draft,
+  cabinet: Cabinet,
+  machine: Machine,
+  bay: BayPlaces,
+  floor: number,
+  bed: string,
+  id: string,
+): void {
+  // Heat moves as its cube root, so one watt gives the coefficient; the virtual origin hardly moves between 10 and 100 W.
+  const diameter = Math.sqrt((4 / Math.PI) * machine.bed.width * machine.bed.depth);
+  const rise =
+    Math.max(bay.split - (floor + machine.bed.height), 0.05) - virtualOrigin(PLUME_HEAT, diameter, PLUME_AIR);
+  const coefficient = (cabinet.factors.plume * firePlume(1, rise, PLUME_AIR).massFlow) / REFERENCE_DENSITY;
+  draft.exchanges.push({
+    name: `plume of ${id}`,
+    a: bay.zones[0]!,
+    b: bay.zones.at(-1)!,
+    active: 'always',
+    law: { kind: 'plume', coefficient, sources: [bed] },
+  });
+}
+
+/** A machine's own room inside the bay: one zone, one sheet all round, leaks low and high, its own fan, filter, lamp, heater. */
+function addChamber(
+  draft: Draft,
+  cabinet: Cabinet,
+  bays: Readonly<Record<string, BayPlaces>>,
+  id: string,
+  machine: Machine,
+  chamber: Chamber,
+  start: number,
+): string {
+  const name = chamberOf(id);
+  const { width, depth, height } = chamber.size;
+  const volume = width * depth * height;
+  const floor = cabinet.bays[machine.bay]!.z[0];
+  const base = floor + Math.max(machine.size.height - height, 0) / 2;
+  draft.zones.push({
+    name,
+    temperature: { kind: 'free', initial: start, heatCapacity: 1.2 * 1006 * volume },
+    pressure: { kind: 'solved' },
+    zRef: base,
+    volume,
+    concentrations: 'free',
+  });
+  const area = 2 * (width * depth + width * height + depth * height);
+  const sheet = addSheet(draft, `${name}.walls`, chamber.build, area, `machines.${id}.chamber.build`, cabinet, start);
+  const outerAir = zoneAt(bays, machine.bay, floor + machine.size.height / 2);
+  const film = { area, faces: 'vertical' as const, length: height, factor: cabinet.factors.insideFilm, forced: [] };
+  draft.convections.push({ ...film, surface: sheet.inner, air: name });
+  draft.convections.push({ ...film, surface: sheet.outer, air: outerAir });
+  addToEnclosure(draft, name, sheet.inner, area, chamber.build.emissivityInside);
+  addToEnclosure(draft, machine.bay, sheet.outer, area, chamber.build.emissivityOutside);
+
+  for (const [where, z] of [
+    ['low', base + 0.1 * height],
+    ['high', base + 0.9 * height],
+  ] as const) {
+    draft.paths.push({
+      type: 'orifice',
+      name: `${name} leak ${where}`,
+      from: zoneAt(bays, machine.bay, z),
+      to: name,
+      z,
+      open: 'always',
+      filterEfficiency: {},
+      dischargeCoefficient: DISCHARGE,
+      area: Math.max(chamber.leakArea / 2, 1e-6),
+      count: 1,
+      linearBelow: LINEAR_BELOW,
+    });
+  }
+  const printing = { machine: id };
+  if (chamber.exhaustFlow > 0) {
+    draft.paths.push({
+      type: 'fixed-flow',
+      name: `${name} exhaust`,
+      from: name,
+      to: outerAir,
+      z: base + 0.9 * height,
+      open: printing,
+      filterEfficiency: chamber.exhaustFilter,
+      flow: 1.2 * chamber.exhaustFlow,
+    });
+  }
+  if (chamber.recirculation > 0) {
+    draft.recirculations.push({
+      name: `${name} filter`,
+      zone: name,
+      flow: chamber.recirculation,
+      efficiency: chamber.recirculationFilter,
+      active: printing,
+    });
+  }
+  if (chamber.lamp > 0)
+    draft.heatSources.push({ name: `${name} lamp`, node: name, watts: chamber.lamp, active: printing });
+  if (chamber.heater > 0) {
+    const thermostat = `${name} heater`;
+    draft.thermostats.push({
+      name: thermostat,
+      sensor: name,
+      on: chamber.heaterSet - 1,
+      off: chamber.heaterSet,
+      sense: 'below',
+      initial: false,
+    });
+    draft.heatSources.push({
+      name: thermostat,
+      node: name,
+      watts: chamber.heater,
+      active: { allOf: [printing, { thermostat }] },
+    });
+  }
+  return name;
+}

@@ -1,0 +1,130 @@
+// Cabinet + day → network. Every number of the network follows from numbers of the cabinet; nothing is looked up elsewhere.
+
+import type { Cabinet, HeatPart } from '../cabinet/cabinet.ts';
+import { assembleDoors, assembleLeaks, assemblePaths } from './assemble-air.ts';
+import { assembleBays, zoneAt } from './assemble-bays.ts';
+import { assembleContaminants } from './assemble-contaminants.ts';
+import { assembleControl, assembleSensors, type ControlContext } from './assemble-controls.ts';
+import { assembleMachines } from './assemble-machines.ts';
+import { assembleRoom, OUTDOORS, ROOM } from './assemble-room.ts';
+import { assembleShell } from './assemble-shell.ts';
+import type { Assembly, BayPlaces } from './assembly.ts';
+import { type Draft, emptyDraft, houseConstants } from './draft.ts';
+import { enclosureWeights } from './enclosure-weights.ts';
+import { repeatDaily } from './repeat-daily.ts';
+
+/**
+ * The network of a cabinet on one of its days.
+ *
+ * @param cabinet - Resolved, in SI.
+ * @param dayId - A key of `cabinet.days`.
+ * @throws RangeError when the cabinet has no such day.
+ */
+export function assemble(cabinet: Cabinet, dayId: string): Assembly {
+  const day = cabinet.days[dayId];
+  if (day === undefined) throw new RangeError(`assemble: the cabinet has no day "${dayId}"`);
+  const draft = emptyDraft();
+  const start = (day.roomTemperature ?? cabinet.room.temperature)[0]![1];
+
+  assembleRoom(draft, cabinet, day);
+  const bays = assembleBays(draft, cabinet, start);
+  const context: ControlContext = { draft, cabinet, day, bays };
+  assembleShell(draft, cabinet, bays, start);
+  const machines = assembleMachines(draft, cabinet, day, bays, start);
+  assembleSensors(context);
+  assembleLeaks(context);
+  assembleDoors(context);
+  const paths = assemblePaths(context);
+  for (const [id, heat] of Object.entries(cabinet.heats)) assembleHeat(context, id, heat);
+  assembleSun(draft, cabinet, bays, day.length);
+  closeEnclosures(draft);
+  assembleContaminants(draft, cabinet, day);
+
+  const { leaks, surfaces, derivations, overridesUsed, enclosures: _, ...lists } = draft;
+  return {
+    network: {
+      ...lists,
+      title: `${cabinet.title}: ${dayId}`,
+      duration: day.length,
+      density: { model: 'ideal-gas' },
+      fanDensityScaling: true,
+      constants: houseConstants,
+    },
+    day: dayId,
+    room: ROOM,
+    outdoors: OUTDOORS,
+    bays,
+    machines,
+    paths,
+    leaks,
+    surfaces,
+    derivations,
+    overridesUsed,
+  };
+}
+
+function assembleHeat(context: ControlContext, id: string, heat: HeatPart): void {
+  const { draft, cabinet, bays } = context;
+  const zone = zoneAt(
+    bays,
+    heat.bay,
+    (cabinet.bays[heat.bay]?.z[0] ?? 0) + (heat.what === 'lamp' ? Number.POSITIVE_INFINITY : 0),
+  );
+  const { control } = assembleControl(context, id, heat.control);
+  let active = control;
+  if (heat.holds !== undefined) {
+    const thermostat = `${id} thermostat`;
+    draft.thermostats.push({
+      name: thermostat,
+      sensor: zone,
+      on: heat.holds - 1,
+      off: heat.holds,
+      sense: 'below',
+      initial: false,
+    });
+    active = control === 'always' ? { thermostat } : { allOf: [control, { thermostat }] };
+  }
+  draft.heatSources.push({ name: id, node: zone, watts: heat.watts, active });
+  if (heat.water > 0) draft.emissions.push({ contaminant: 'water', zone, rate: heat.water, active });
+}
+
+/** Share of the sun let through a pane that stays inside; the rest goes back out. Judgement for a furnished bay. */
+const SUN_KEPT = 0.8;
+
+/** Sun through a pane warms the surfaces of the bay behind it, by their area. */
+function assembleSun(draft: Draft, cabinet: Cabinet, bays: Readonly<Record<string, BayPlaces>>, length: number): void {
+  for (const [id, door] of Object.entries(cabinet.doors)) {
+    if (door.sun.length === 0) continue;
+    const profile = repeatDaily(door.sun, length);
+    for (const bay of door.bays) {
+      const pane = draft.surfaces.filter(({ bay: of, part }) => of === bay && part === `doors.${id}`);
+      const lit = draft.surfaces.filter(({ bay: of, part }) => of === bay && part !== `doors.${id}`);
+      const paneArea = pane.reduce((sum, { area }) => sum + area, 0);
+      const litArea = lit.reduce((sum, { area }) => sum + area, 0);
+      if (bays[bay] === undefined || litArea <= 0) continue;
+      const through = paneArea * door.build.solarTransmittance * SUN_KEPT;
+      for (const { node, area } of lit) {
+        draft.heatSources.push({
+          name: `sun through ${id} on ${node}`,
+          node,
+          watts: (through * area) / litArea,
+          active: 'always',
+          profile,
+        });
+      }
+    }
+  }
+}
+
+/** Each bay's and chamber's surfaces meet at a mean radiant node, weighted once all are known. */
+function closeEnclosures(draft: Draft): void {
+  for (const [name, members] of draft.enclosures) {
+    const weights = enclosureWeights(members);
+    const byNode = new Map<string, number>();
+    for (const [index, { node }] of members.entries()) byNode.set(node, (byNode.get(node) ?? 0) + weights[index]!);
+    draft.stars.push({
+      name: `radiation in ${name}`,
+      members: [...byNode].map(([node, weight]) => ({ node, weight })),
+    });
+  }
+}
