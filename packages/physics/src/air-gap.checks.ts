@@ -76,24 +76,6 @@ export const checks: readonly OutsideCheck[] = [
       got: () => 1 / airLayerConductance(thickness, 1, 0.025, [0.9, 0.9], 283.15),
     }),
   ),
-  ...(
-    [
-      [0.005, 0.11],
-      [0.025, 0.16],
-      [0.3, 0.16],
-    ] as const
-  ).map(
-    ([thickness, expected]): OutsideCheck => ({
-      what: `air layer of ${thickness * 1000} mm, heat flowing up`,
-      formula: 'airLayerResistance',
-      source: 'ISO 6946:2007, table 2',
-      known: 'memory',
-      expected,
-      unit: 'm²·K/W',
-      tolerance: 1e-9,
-      got: () => airLayerResistance(thickness, 'up'),
-    }),
-  ),
   {
     what: 'U-value of an upright twin pane, 4 mm glass, 15 mm of air, indoor films',
     formula: 'airLayerResistance',
