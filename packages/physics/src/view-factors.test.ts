@@ -30,6 +30,6 @@ describe('view factors of a box', () => {
 
   it('refuses faces without extent', () => {
     expect(() => parallelViewFactor(1, 1, 0)).toThrow('distance is 0');
-    expect(() => cornerViewFactor(1, Number.NaN, 1)).toThrow('from is NaN');
+    expect(() => cornerViewFactor(1, Number.NaN, 1)).toThrow('sending is NaN');
   });
 });

@@ -42,12 +42,12 @@ export function parallelViewFactor(width: number, depth: number, distance: numbe
  *
  *     F = 1/(pi W) · ( W atan(1/W) + H atan(1/H) - S atan(1/S)
  *         + ln( (1+W²)(1+H²)/(1+S²) · (W²(1+S²)/((1+W²)S²))^(W²) · (H²(1+S²)/((1+H²)S²))^(H²) ) / 4 ),
- *     W = from/edge, H = to/edge, S² = W² + H²
+ *     W = sending/edge, H = receiving/edge, S² = W² + H²
  *
  * @param edge - Length of the common edge, m, above 0.
- * @param from - Other side of the rectangle that sends, m, above 0.
- * @param to - Other side of the rectangle that receives, m, above 0.
- * @returns F, 0 to 1. The way back has F · from / to.
+ * @param sending - Other side of the rectangle that sends, m, above 0.
+ * @param receiving - Other side of the rectangle that receives, m, above 0.
+ * @returns F, 0 to 1. The way back has F · sending / receiving.
  * @throws RangeError when an argument is 0, negative or not a number.
  *
  * @remarks
@@ -60,12 +60,12 @@ export function parallelViewFactor(width: number, depth: number, distance: numbe
  * cornerViewFactor(1, 1, 1); // => 0.2000
  * ```
  */
-export function cornerViewFactor(edge: number, from: number, to: number): number {
+export function cornerViewFactor(edge: number, sending: number, receiving: number): number {
   mustBePositive('cornerViewFactor', 'edge', edge);
-  mustBePositive('cornerViewFactor', 'from', from);
-  mustBePositive('cornerViewFactor', 'to', to);
-  const W = from / edge;
-  const H = to / edge;
+  mustBePositive('cornerViewFactor', 'sending', sending);
+  mustBePositive('cornerViewFactor', 'receiving', receiving);
+  const W = sending / edge;
+  const H = receiving / edge;
   const W2 = W * W;
   const H2 = H * H;
   const S2 = W2 + H2;
