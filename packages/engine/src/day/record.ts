@@ -79,6 +79,8 @@ export interface DayRecord {
   readonly thermostats: Table;
   /** One table of zones a contaminant. */
   readonly concentrations: Readonly<Record<string, Table>>;
+  /** dC/dt, same shape: for cubic interpolation between rows (straight lines where it is missing). */
+  readonly concentrationSlopes?: Readonly<Record<string, Table>>;
   /** kg/kg, by `bed/contaminant`. */
   readonly carbonLoads: Table;
   readonly events: readonly DayEvent[];

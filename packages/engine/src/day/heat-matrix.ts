@@ -1,0 +1,144 @@
+// The matrix of a step: capacities over γh less the derivative of the heat flows, with the air flows frozen.
+// Every interior link is entered the same with opposite signs, so that what a step takes from one slot it gives to another.
+
+import type { AirState } from './air-network.ts';
+import type { HeatNetwork, Pairs } from './heat-network.ts';
+import type { HeatState } from './heat-state.ts';
+import { factor } from './sparse-lu.ts';
+
+function addPair(matrix: Float64Array, pairs: Pairs, i: number, slopeA: number, slopeB: number): void {
+  const aa = pairs.aa[i]!;
+  const bb = pairs.bb[i]!;
+  const ab = pairs.ab[i]!;
+  const ba = pairs.ba[i]!;
+  matrix[aa] = matrix[aa]! + slopeA;
+  matrix[bb] = matrix[bb]! + slopeB;
+  matrix[ab] = matrix[ab]! - slopeB;
+  matrix[ba] = matrix[ba]! - slopeA;
+}
+
+/** After conductances have been switched. */
+export function setConductionMatrix(heat: HeatNetwork, state: HeatState): void {
+  state.conductionMatrix.fill(0);
+  for (let i = 0; i < heat.conduction.count; i += 1) {
+    addPair(state.conductionMatrix, heat.conduction, i, state.conductance[i]!, state.conductance[i]!);
+  }
+}
+
+/** Keeps the coefficients of the state that a step starts from; the last evaluation was there. */
+export function freeze(heat: HeatNetwork, state: HeatState, air: AirState, y: Float64Array): void {
+  state.frozenFlow.set(air.flow);
+  state.frozenCounter.set(air.counter);
+  const { a, b, count } = heat.radiation;
+  for (let i = 0; i < count; i += 1) {
+    const one = y[a[i]!]!;
+    const other = y[b[i]!]!;
+    state.frozenRadiationA[i] = 4 * heat.radiance[i]! * one * one * one;
+    state.frozenRadiationB[i] = 4 * heat.radiance[i]! * other * other * other;
+  }
+  if (heat.convection.count > 0) state.frozenFilm.set(state.filmSlope);
+  if (heat.exchange.count > 0) {
+    state.frozenExchange.set(state.exchangeSlope);
+    state.frozenExchangeFlow.set(state.exchangeFlow);
+  }
+  if (heat.change.count > 0) {
+    state.frozenChangeIn.set(state.changeIn);
+    state.frozenChangeOut.set(state.changeOut);
+  }
+}
+
+/** Assembles the matrix for 1/(γh) = `inverse`, keeps the slots in `held` where they are, and factors it. */
+export function assembleHeat(
+  heat: HeatNetwork,
+  state: HeatState,
+  air: AirState,
+  y: Float64Array,
+  inverse: number,
+  held: Uint8Array,
+): void {
+  const { matrix } = state;
+  const { layout, capacity } = heat;
+  matrix.set(state.conductionMatrix);
+  for (let row = 0; row < layout.unknowns; row += 1) matrix[row] = matrix[row]! + capacity[row]! * inverse;
+  for (let i = 0; i < heat.radiation.count; i += 1) {
+    addPair(matrix, heat.radiation, i, state.frozenRadiationA[i]!, state.frozenRadiationB[i]!);
+  }
+  if (heat.stars.length > 0) addStars(heat, matrix, y);
+  if (heat.convection.count > 0) addFilms(heat, state);
+  addCarried(heat, state, air);
+  for (let i = 0; i < heat.exchange.count; i += 1) {
+    addPair(matrix, heat.exchange, i, state.frozenExchange[i]!, state.frozenExchange[i]!);
+  }
+  for (let i = 0; i < heat.change.count; i += 1) {
+    const enters = heat.heatCapacity * state.frozenChangeIn[i]!;
+    const leaves = heat.heatCapacity * state.frozenChangeOut[i]!;
+    const { aa, ab, bb, ba } = heat.change;
+    matrix[aa[i]!] = matrix[aa[i]!]! + enters;
+    matrix[ab[i]!] = matrix[ab[i]!]! - enters;
+    matrix[bb[i]!] = matrix[bb[i]!]! + leaves;
+    matrix[ba[i]!] = matrix[ba[i]!]! - leaves;
+  }
+  for (let row = 0; row < layout.unknowns; row += 1) if (held[row] === 1) holdRow(heat, matrix, row);
+  factor(layout.pattern, matrix, 0);
+}
+
+function addStars(heat: HeatNetwork, matrix: Float64Array, y: Float64Array): void {
+  for (const { members, weights, total, mm, ms, sm, ss } of heat.stars) {
+    // The star's own unknown is the change of its mean T⁴: total·δM = Σ weight·4T³ δT.
+    matrix[ss] = total;
+    for (let i = 0; i < members.length; i += 1) {
+      const temperature = y[members[i]!]!;
+      const slope = 4 * weights[i]! * temperature * temperature * temperature;
+      matrix[mm[i]!] = matrix[mm[i]!]! + slope;
+      matrix[sm[i]!] = matrix[sm[i]!]! - slope;
+      matrix[ms[i]!] = matrix[ms[i]!]! - weights[i]!;
+    }
+  }
+}
+
+function addFilms(heat: HeatNetwork, state: HeatState): void {
+  const { matrix, frozenFilm } = state;
+  const { aa, ab, count } = heat.convection;
+  for (let i = 0; i < count; i += 1) {
+    const slope = frozenFilm[i]!;
+    matrix[aa[i]!] = matrix[aa[i]!]! + slope;
+    matrix[ab[i]!] = matrix[ab[i]!]! - slope;
+    const landingSurface = heat.landingSurface[i]!;
+    const landingAir = heat.landingAir[i]!;
+    matrix[landingSurface] = matrix[landingSurface]! - slope;
+    matrix[landingAir] = matrix[landingAir]! + slope;
+  }
+}
+
+function addCarried(heat: HeatNetwork, state: HeatState, air: AirState): void {
+  const { matrix, frozenFlow, frozenCounter } = state;
+  const { aa, bb, ab, ba } = heat.carried;
+  const end = air.openCount + air.fixedCount;
+  for (let i = 0; i < end; i += 1) {
+    const p = air.openList[i]!;
+    const flow = frozenFlow[p]!;
+    const back = frozenCounter[p]!;
+    const toB = heat.heatCapacity * (flow > 0 ? flow + back : back);
+    const toA = heat.heatCapacity * (flow < 0 ? back - flow : back);
+    if (toB !== 0) {
+      matrix[bb[p]!] = matrix[bb[p]!]! + toB;
+      matrix[ba[p]!] = matrix[ba[p]!]! - toB;
+    }
+    if (toA !== 0) {
+      matrix[aa[p]!] = matrix[aa[p]!]! + toA;
+      matrix[ab[p]!] = matrix[ab[p]!]! - toA;
+    }
+  }
+}
+
+/** Row of a bed that holds its temperature: its change is nothing. */
+function holdRow(heat: HeatNetwork, matrix: Float64Array, row: number): void {
+  const { pattern } = heat.layout;
+  const { size, start, column } = pattern;
+  matrix[row] = 1;
+  for (let e = start[row]!; e < start[row + 1]!; e += 1) matrix[size + e] = 0;
+  // Entries left of the diagonal are stored with their columns.
+  for (let k = 0; k < row; k += 1) {
+    for (let e = start[k]!; e < start[k + 1]!; e += 1) if (column[e] === row) matrix[size + column.length + e] = 0;
+  }
+}

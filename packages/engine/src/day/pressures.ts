@@ -1,0 +1,185 @@
+// Zone pressures at which every solved zone's flows sum to zero: Newton's method with a line search.
+// The sums are the gradient of a convex function of the pressures (every path's flow rises with its pressure difference), so
+// going down that function always arrives; along a step only the slope of the function is asked for, never its value.
+
+import type { AirNetwork, AirState } from './air-network.ts';
+import { branches, nearestBranch } from './fan-branch.ts';
+import { branchResistance, evaluatePaths } from './path-flow.ts';
+
+/** Net flow, as a share of the largest path flow, from which one linear correction ends at rounding (the error is its square). */
+const NEARLY = 1e-5;
+/** kg/s that count as nothing. */
+const NOTHING = 1e-15;
+const MOST_ROUNDS = 200;
+
+/** Solves for the pressures, warm from the last ones. Densities and heads are set before. Leaves flows that balance. */
+export function solvePressures(air: AirNetwork, state: AirState): void {
+  let stalling = false;
+  for (let i = 0; i < state.openCount; i += 1) {
+    const p = state.openList[i]!;
+    if (state.curves[p]!.rising) {
+      stalling = true;
+      state.trialFlow[p] = state.branchFlow[p]!;
+    }
+  }
+  descend(air, state);
+  if (!stalling) return;
+  for (let change = 0; change < 16 && leaveBranches(air, state); change += 1) descend(air, state);
+}
+
+/** Moves every fan that ended beyond its branch to the next one; false when all are at home. */
+function leaveBranches(air: AirNetwork, state: AirState): boolean {
+  let moved = false;
+  for (let i = 0; i < state.openCount; i += 1) {
+    const p = state.openList[i]!;
+    if (!state.curves[p]!.rising || state.beyond[p] === 0) continue;
+    const list = branches(branchResistance(air, state, p));
+    const next = nearestBranch(list, state.trialFlow[p]!) + state.beyond[p]!;
+    const branch = list[next];
+    if (branch === undefined) continue;
+    const low = Number.isFinite(branch.from) ? branch.from : branch.to - 1;
+    const high = Number.isFinite(branch.to) ? branch.to : branch.from + 1;
+    state.trialFlow[p] = 0.5 * (low + high);
+    moved = true;
+  }
+  return moved;
+}
+
+/** Remembers on which branch each fan runs, once a state is accepted. */
+export function keepBranches(state: AirState): void {
+  state.branchFlow.set(state.volume);
+}
+
+function descend(air: AirNetwork, state: AirState): void {
+  const { residual, step, unknownOf, pressure, startPressure } = state;
+  const n = state.unknowns;
+  evaluatePaths(air, state);
+  if (n === 0) return;
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    state.rounds += 1;
+    const largest = balance(air, state);
+    let worst = 0;
+    for (let u = 0; u < n; u += 1) worst = Math.max(worst, Math.abs(residual[u]!));
+    if (worst <= NOTHING) return;
+    newtonStep(state);
+    if (worst <= NEARLY * largest) {
+      finishLinearly(air, state);
+      return;
+    }
+    let start = 0;
+    let reach = 0;
+    for (let u = 0; u < n; u += 1) {
+      start += residual[u]! * step[u]!;
+      reach = Math.max(reach, Math.abs(step[u]!));
+    }
+    if (reach <= 1e-13) {
+      finishLinearly(air, state);
+      return;
+    }
+    startPressure.set(pressure);
+    // Slope along the step: negative at 0 by construction; a large positive slope at the end means the step went too far.
+    let low = 0;
+    let lowSlope = start;
+    let high = 1;
+    let highSlope = slopeAt(air, state, 1);
+    for (let trial = 0; trial < 40 && highSlope > -0.1 * start; trial += 1) {
+      // Regula falsi, drawn towards the middle so that the bracket shrinks from both ends.
+      const secant = low - (lowSlope * (high - low)) / (highSlope - lowSlope);
+      const share = Math.min(Math.max(secant, low + 0.1 * (high - low)), low + 0.9 * (high - low));
+      const slope = slopeAt(air, state, share);
+      if (slope > -0.1 * start) {
+        high = share;
+        highSlope = slope;
+      } else if (slope < 0.5 * start && trial < 6) {
+        low = share;
+        lowSlope = slope;
+      } else break;
+    }
+  }
+  for (let z = 0; z < air.zoneCount; z += 1) {
+    if (!Number.isFinite(pressure[z]!)) throw new Error('The air network has no finite solution');
+    if (unknownOf[z]! > n) throw new Error('The air network lost count of its unknowns');
+  }
+}
+
+/** Moves the pressures to `share` of the step, evaluates there and returns the slope of the convex function. */
+function slopeAt(air: AirNetwork, state: AirState, share: number): number {
+  const { pressure, startPressure, step, unknownOf } = state;
+  for (let z = 0; z < air.zoneCount; z += 1) pressure[z] = startPressure[z]! + share * step[unknownOf[z]!]!;
+  evaluatePaths(air, state);
+  // Σ (net outflow of zone) · (its step), summed path by path.
+  let slope = 0;
+  const end = state.openCount + state.fixedCount;
+  for (let i = 0; i < end; i += 1) {
+    const p = state.openList[i]!;
+    slope += state.flow[p]! * (step[unknownOf[air.from[p]!]!]! - step[unknownOf[air.to[p]!]!]!);
+  }
+  return slope;
+}
+
+/** Sums flows and slopes into residual (net outflow) and matrix; returns the largest flow. */
+function balance(air: AirNetwork, state: AirState): number {
+  const { residual, matrix, unknownOf, openList, flow, slope } = state;
+  const width = state.unknowns + 1;
+  for (let u = 0; u < width; u += 1) residual[u] = 0;
+  for (let at = 0; at < width * width; at += 1) matrix[at] = 0;
+  let largest = 0;
+  const driven = state.openCount;
+  const end = driven + state.fixedCount;
+  for (let i = 0; i < end; i += 1) {
+    const p = openList[i]!;
+    const a = unknownOf[air.from[p]!]!;
+    const b = unknownOf[air.to[p]!]!;
+    const amount = flow[p]!;
+    residual[a] = residual[a]! + amount;
+    residual[b] = residual[b]! - amount;
+    const size = amount < 0 ? -amount : amount;
+    if (size > largest) largest = size;
+    if (i >= driven) continue;
+    const g = slope[p]!;
+    matrix[a * width + a] = matrix[a * width + a]! + g;
+    matrix[b * width + b] = matrix[b * width + b]! + g;
+    matrix[a * width + b] = matrix[a * width + b]! - g;
+    matrix[b * width + a] = matrix[b * width + a]! - g;
+  }
+  return largest;
+}
+
+/** Solves matrix · step = -residual by L D Lᵀ in place; the last row and column belong to the known pressures. */
+function newtonStep(state: AirState): void {
+  const { matrix, residual, step } = state;
+  const n = state.unknowns;
+  const width = n + 1;
+  for (let u = 0; u < n; u += 1) step[u] = -residual[u]!;
+  step[n] = 0;
+  for (let k = 0; k < n; k += 1) {
+    const pivot = matrix[k * width + k]!;
+    for (let i = k + 1; i < n; i += 1) {
+      const below = matrix[i * width + k]!;
+      if (below === 0) continue;
+      const share = below / pivot;
+      for (let j = k + 1; j < n; j += 1) {
+        matrix[i * width + j] = matrix[i * width + j]! - share * matrix[k * width + j]!;
+      }
+      step[i] = step[i]! - share * step[k]!;
+    }
+  }
+  for (let k = n - 1; k >= 0; k -= 1) {
+    let value = step[k]!;
+    for (let j = k + 1; j < n; j += 1) value -= matrix[k * width + j]! * step[j]!;
+    step[k] = value / matrix[k * width + k]!;
+  }
+}
+
+/** Takes the step and lets the flows follow on their slopes: the balances then close to rounding. */
+function finishLinearly(air: AirNetwork, state: AirState): void {
+  const { pressure, step, unknownOf, flow, slope, openList } = state;
+  for (let z = 0; z < air.zoneCount; z += 1) pressure[z] = pressure[z]! + step[unknownOf[z]!]!;
+  for (let i = 0; i < state.openCount; i += 1) {
+    const p = openList[i]!;
+    const change = slope[p]! * (step[unknownOf[air.from[p]!]!]! - step[unknownOf[air.to[p]!]!]!);
+    const before = flow[p]!;
+    flow[p] = before + change;
+    if (before !== 0) state.volume[p] = state.volume[p]! * (flow[p]! / before);
+  }
+}

@@ -1,0 +1,208 @@
+// Runs a network through its day: steps with error control, exactly onto every break and every event.
+
+import type { Network } from '../network/network.ts';
+import { COASTING, type Day, HEATING, HOLDING, newDay } from './day.ts';
+import { compile, type Plant } from './plant.ts';
+import { keepBranches } from './pressures.ts';
+import type { DayRecord } from './record.ts';
+import { addRow, newRecorder, type Recorder, toRecord } from './recorder.ts';
+import { ROS34PW2 } from './rosenbrock.ts';
+import { evaluateEnd, newStep, type Step, startStep, tryStep } from './step.ts';
+import { flipThermostat, holdBed, setBed, settle } from './switching.ts';
+import { findEvents, missOf, newWatch, SAME_TIME, type Watch } from './watch.ts';
+
+export interface DayOptions {
+  /** Error allowed to a step, K; concentrations get a twentieth of it as a share. 0.02 unless given. */
+  readonly tolerance?: number;
+  /** Keep the balances. */
+  readonly ledger?: boolean;
+  /** Asked now and then; true ends the run with a DayStopped. */
+  readonly stop?: () => boolean;
+  /** Told now and then which share of the day is done. */
+  readonly progress?: (share: number) => void;
+}
+
+/** Thrown when `stop` said so. */
+export class DayStopped extends Error {}
+
+export const USUAL_TOLERANCE = 0.02;
+/** Share of max(scale, |C|) per kelvin of tolerance. */
+const RELATIVE_PER_KELVIN = 0.05;
+/** Longest first step after something switched, s: from an equilibrium there is no error to be seen. */
+const FIRST_STEP = 20;
+const MOST_GROWTH = 4;
+const SAFETY = 0.9;
+const SHORTEST = 1e-8;
+/** Steps between two questions to `stop`. */
+const QUESTION = 64;
+/** How near to its level a switch must end up, as a share of the tolerance. */
+const EVENT_SHARE = 0.05;
+const MOST_REPEATS = 8;
+/** After so many events at one moment a step is taken without asking for more. */
+const MOST_STUCK = 20;
+
+interface Run {
+  readonly day: Day;
+  readonly step: Step;
+  readonly watch: Watch;
+  readonly recorder: Recorder;
+  readonly startPower: Float64Array;
+  readonly tolerance: number;
+  readonly relative: number;
+  steps: number;
+  rejected: number;
+  /** Length of the next step, s. */
+  length: number;
+  /** What the last step ended for: a thermostat, or a bed counted after them; -1 for nothing. */
+  leader: number;
+  leaderShare: number;
+  leaderLength: number;
+  /** Events in a row that took no time. */
+  stuck: number;
+}
+
+export function simulateDay(network: Network, options: DayOptions = {}): DayRecord {
+  return simulatePlant(compile(network), options);
+}
+
+/** @throws RangeError when the tolerance is not above 0. */
+export function simulatePlant(plant: Plant, options: DayOptions = {}): DayRecord {
+  const tolerance = options.tolerance ?? USUAL_TOLERANCE;
+  if (!(tolerance > 0)) throw new RangeError(`simulateDay: tolerance is ${tolerance}; it must be above 0`);
+  const day = newDay(plant);
+  const run: Run = {
+    day,
+    step: newStep(day, ROS34PW2),
+    watch: newWatch(day),
+    recorder: newRecorder(day),
+    startPower: new Float64Array(day.bedPower.length),
+    tolerance,
+    relative: tolerance * RELATIVE_PER_KELVIN,
+    steps: 0,
+    rejected: 0,
+    length: FIRST_STEP,
+    leader: -1,
+    leaderShare: 0,
+    leaderLength: 0,
+    stuck: 0,
+  };
+  march(run, options);
+  const work = { steps: run.steps, rejected: run.rejected, newton: day.air.rounds };
+  return toRecord(run.recorder, day, work, undefined);
+}
+
+function march(run: Run, options: DayOptions): void {
+  const { day, recorder } = run;
+  const { duration } = day.plant.network;
+  const { breaks } = day.plant.controls;
+  settle(day, true);
+  addRow(recorder, day);
+  run.length = FIRST_STEP;
+  let next = 0;
+  while (day.moment.time < duration) {
+    while (next < breaks.length && breaks[next]! <= day.moment.time) next += 1;
+    const goal = next < breaks.length ? breaks[next]! : duration;
+    const before = day.moment.time;
+    stepTowards(run, goal);
+    if (day.moment.time > before) addRow(recorder, day);
+    if (fire(run) || (day.moment.time === goal && goal < duration)) {
+      settle(day, false);
+      addRow(recorder, day);
+      run.length = FIRST_STEP;
+    }
+    if (run.steps % QUESTION === 0) {
+      if (options.stop?.() === true) throw new DayStopped('The day was stopped');
+      options.progress?.(day.moment.time / duration);
+    }
+  }
+}
+
+/** One accepted step; ends at `goal` or before it, at the first event if there is one. Sets `run.leader` and `run.length`. */
+function stepTowards(run: Run, goal: number): void {
+  const { day, step } = run;
+  const left = goal - day.moment.time;
+  let length = Math.min(run.length, left);
+  // The last two steps before a goal share what is left, so that no sliver remains.
+  if (length > 0.999 * left) length = left;
+  else if (length > 0.5 * left) length = 0.5 * left;
+  startStep(day, step);
+  run.startPower.set(day.bedPower);
+  run.leader = -1;
+  let most = MOST_GROWTH;
+  let error = tryStep(day, step, length, run.tolerance, run.relative);
+  while (error > 1 && length > SHORTEST) {
+    run.rejected += 1;
+    most = 1;
+    length *= Math.max(0.1, SAFETY * error ** (-1 / step.method.errorOrder));
+    error = tryStep(day, step, length, run.tolerance, run.relative);
+  }
+  evaluateEnd(day, step, length);
+  run.length = length * Math.min(most, Math.max(0.2, SAFETY * error ** (-1 / step.method.errorOrder)));
+  const share = run.stuck > MOST_STUCK ? 2 : findEvents(day, step, run.watch, length, run.startPower);
+  const taken = share <= 1 ? goToEvent(run, length, share) : length;
+  run.stuck = taken > 0 ? 0 : run.stuck + 1;
+  if (taken === 0) return;
+  run.steps += 1;
+  day.y.set(step.endY);
+  day.c.set(step.endC);
+  day.heatRate.set(step.endHeat);
+  day.transportRate.set(step.endCells);
+  day.moment.time = taken === left ? goal : day.moment.time + taken;
+  keepBranches(day.air);
+}
+
+/** Takes the step again, only up to the event, until its end lies on the level. Returns the length; 0 when it has to switch at once. */
+function goToEvent(run: Run, length: number, share: number): number {
+  const { day, step, watch, tolerance, relative } = run;
+  const leader = watch.share.indexOf(share);
+  run.leader = leader;
+  run.leaderShare = share;
+  run.leaderLength = length;
+  let low = 0;
+  let lowMiss = missOf(day, day.y, day.c, run.startPower, leader, tolerance, relative);
+  let high = length;
+  let highMiss = missOf(day, step.endY, step.endC, day.bedPower, leader, tolerance, relative);
+  let trial = share * length;
+  for (let round = 0; ; round += 1) {
+    if (trial < SHORTEST) return 0;
+    if (trial < length || round > 0) {
+      tryStep(day, step, trial, tolerance, relative);
+      evaluateEnd(day, step, trial);
+    }
+    const miss = missOf(day, step.endY, step.endC, day.bedPower, leader, tolerance, relative);
+    if (Math.abs(miss) <= EVENT_SHARE || round >= MOST_REPEATS || high - low <= SAME_TIME) return trial;
+    if (miss < 0) {
+      low = trial;
+      lowMiss = miss;
+      // The interpolant touched the level and the step does not: there is no event.
+      if (highMiss < 0) {
+        run.leader = -1;
+        return trial;
+      }
+    } else {
+      high = trial;
+      highMiss = miss;
+    }
+    const secant = low - (lowMiss * (high - low)) / (highMiss - lowMiss);
+    trial = secant > low && secant < high ? secant : 0.5 * (low + high);
+  }
+}
+
+/** Switches what the last step ended for: thermostats first, then beds, each in the order of the file. */
+function fire(run: Run): boolean {
+  const { day, watch, leader } = run;
+  if (leader < 0) return false;
+  const thermostats = day.moment.thermostats.length;
+  for (let index = 0; index < watch.share.length; index += 1) {
+    const apart = Math.abs(watch.share[index]! - run.leaderShare) * run.leaderLength;
+    if (index !== leader && !(watch.share[index]! <= 1 && apart <= SAME_TIME)) continue;
+    if (index < thermostats) flipThermostat(day, index);
+    else switchBed(day, index - thermostats);
+  }
+  return true;
+}
+
+function switchBed(day: Day, m: number): void {
+  if (day.bedState[m] !== HOLDING) holdBed(day, m);
+  else setBed(day, m, day.bedPower[m]! > 0.5 * day.plant.controls.machines[m]!.powerMax ? HEATING : COASTING);
+}
