@@ -1,7 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CabinetAndRoom, settledTogether, togetherAfter } from './cabinet-and-room.ts';
-import { concentrationAfter, type MixedZone, purgeTime, settledConcentration } from './dilution.ts';
+import {
+  areaServed,
+  carbonDioxideRise,
+  cleanAirDelivery,
+  concentrationAfter,
+  type MixedZone,
+  nearAndFar,
+  purgeTime,
+  settledConcentration,
+} from './dilution.ts';
 
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -11,6 +20,11 @@ describe('one zone', () => {
   it('exact: at the settled concentration as much goes as comes', () => {
     const c = settledConcentration(zone);
     expect(zone.supply * c + zone.cleaning * c + zone.deposition * zone.volume * c).toBeCloseTo(2 + 0.01 * 5, 12);
+  });
+
+  it('limit: in the end every start settles there', () => {
+    expect(concentrationAfter(zone, 400, 1e6)).toBeCloseTo(settledConcentration(zone), 9);
+    expect(concentrationAfter(zone, 0, 1e6)).toBeCloseTo(settledConcentration(zone), 9);
   });
 
   it('property: two steps are one step of their sum', () => {
@@ -29,6 +43,43 @@ describe('one zone', () => {
     const clean: MixedZone = { ...tight, source: 0, cleaning: 0.06 };
     expect(concentrationAfter(clean, 1, purgeTime(50, 0.06 / 30))).toBeCloseTo(1 / 50, 12);
     expect(purgeTime(50, 0.002, 3)).toBeCloseTo(3 * purgeTime(50, 0.002), 9);
+  });
+});
+
+describe('rules of thumb', () => {
+  it('cross: the room rule is a fifth of the level that 1.21 losses an hour alone would leave', () => {
+    const [ceiling, source] = [2.4384, 1];
+    const area = areaServed(0.05, ceiling);
+    const room: MixedZone = {
+      volume: area * ceiling,
+      source,
+      supply: (1.21 / 3600) * area * ceiling,
+      supplied: 0,
+      cleaning: 0,
+      deposition: 0,
+    };
+    expect(settledConcentration({ ...room, cleaning: 0.05 }) / settledConcentration(room)).toBeCloseTo(0.2, 9);
+  });
+
+  it('cross: a decay test gives back the clean air that made the decay', () => {
+    const zone: MixedZone = { volume: 28.5, source: 0, supply: 0.01, supplied: 0, cleaning: 0.05, deposition: 1e-4 };
+    const slope = (tested: MixedZone) => -Math.log(concentrationAfter(tested, 1, 600)) / 600;
+    expect(cleanAirDelivery(28.5, slope(zone), slope({ ...zone, cleaning: 0 }))).toBeCloseTo(0.05, 12);
+  });
+
+  it('limit: a wide-open near zone is the far zone', () => {
+    const { near, far } = nearAndFar(2, 0.3, 1e9);
+    expect(near).toBeCloseTo(far, 6);
+    expect(carbonDioxideRise(0, 0.01)).toBe(0);
+  });
+
+  it('exact: each refuses nonsense', () => {
+    expect(() => purgeTime(0.5, 1)).toThrow('ratio is 0.5');
+    expect(() => purgeTime(10, 1, 20)).toThrow('mixing is 20');
+    expect(() => nearAndFar(1, 0, 1)).toThrow('supply is 0');
+    expect(() => carbonDioxideRise(1, 0)).toThrow('outdoorAir is 0');
+    expect(() => cleanAirDelivery(0, 1, 1)).toThrow('volume is 0');
+    expect(() => areaServed(-1)).toThrow('delivery is -1');
   });
 });
 

@@ -107,7 +107,7 @@ export function ductFriction(reynolds: number, roughness: number): number {
 
 /**
  * Friction of corrugated flexible hose over that of smooth duct. Pull hose tight: slack hose costs five times and more.
- * Source: common practice, from memory (ASHRAE duct handbooks show the same order).
+ * Source: common practice, from memory; the high end for slack hose is our estimate.
  */
 export const HOSE_FRICTION_MULTIPLIER: { readonly stretched: TypicalRange; readonly slack: TypicalRange } = {
   stretched: { low: 2, central: 3, high: 4 },

@@ -134,6 +134,25 @@ describe('operating points', () => {
     ).toEqual([]);
   });
 
+  it('exact: a crossing that falls on a step is found to the digit', () => {
+    const [only] = operatingPoints(
+      (v) => 1 - v,
+      (v) => v,
+      0,
+      1,
+      10,
+    );
+    expect(only?.flow).toBe(0.5);
+    const [last] = operatingPoints(
+      (v) => 1 - v,
+      () => 0,
+      0,
+      1,
+      3,
+    );
+    expect(last?.flow).toBe(1);
+  });
+
   it('exact: equal fans double the pressure in series and the flow in parallel', () => {
     expect(fansInSeries([axial, axial], 0.01)).toBeCloseTo(2 * curveAt(axial, 0.01), 12);
     expect(fansInParallel([axial, axial], 20)).toBeCloseTo(2 * flowAtPressure(axial, 20), 12);

@@ -19,7 +19,10 @@ export interface FilterPanel {
   readonly faceArea: number;
 }
 
-/** R_m of common media, Pa·s/m. Source: common practice, from memory; the H13 band ends at what a rated 249 Pa at 0.03 m/s allows. */
+/**
+ * R_m of common media, Pa·s/m. Source: middle values common practice, from memory; the ends are our estimate, but the
+ * highest for H13 is what 249 Pa at 0.03 m/s allows (cleanroom guide of the Lawrence Berkeley laboratory, read).
+ */
 export const MEDIA_RESISTANCE: Readonly<Record<'H13' | 'E11' | 'F9' | 'F7', TypicalRange>> = {
   H13: { low: 4500, central: 6000, high: 8300 },
   E11: { low: 2200, central: 3000, high: 4200 },

@@ -58,6 +58,14 @@ describe('fittings', () => {
     expect(() => grilleLoss(0.1)).toThrow('freeArea is 0.1');
   });
 
+  it('exact: each refuses what its law does not cover', () => {
+    expect(() => mitreLoss(2.2)).toThrow('angle is 2.2');
+    expect(() => wireScreenLoss(1.5, 100)).toThrow('freeArea is 1.5');
+    expect(() => perforatedPlateLoss(0)).toThrow('freeArea is 0');
+    expect(() => bendLoss(0.4, 0.02)).toThrow('radius is 0.4');
+    expect(() => contractionLoss(-0.1)).toThrow('areaRatio is -0.1');
+  });
+
   it('exact: a K moves with the square of the areas and back', () => {
     expect(lossOnArea(lossOnArea(2.7, 0.005, 0.01), 0.01, 0.005)).toBeCloseTo(2.7, 12);
   });
