@@ -69,12 +69,14 @@ function assembleMachine(
   draft.nodes.push({ name: bed, heatCapacity: machine.bed.heatCapacity, initial: start });
   addBed(draft, cabinet, id, machine.bed, printAir, plumeAir, enclosure, printing);
   if (chamber === undefined && bay.zones.length === 2 && bedZone !== top)
-    addPlume(draft, cabinet, machine, bay, floor, bed, id);
+    addPlume(draft, cabinet, machine, bay, floor, [bed, frame], id);
 
   draft.nodes.push({ name: frame, heatCapacity: machine.frameHeatCapacity, initial: start });
+  // Whatever is warm inside a bay sends its own small plume up: the air around it decides its film, the top takes its heat.
   draft.convections.push({
     surface: frame,
     air: chamber ?? frameAir,
+    ...(chamber === undefined && plumeAir !== frameAir ? { heatTo: plumeAir } : {}),
     area: machine.frameArea,
     faces: 'vertical',
     length: FRAME_LENGTH,
@@ -84,18 +86,19 @@ function assembleMachine(
   addToEnclosure(draft, enclosure, frame, machine.frameArea, FRAME_EMISSIVITY);
 
   const electronicsAir = machine.electronicsInside ? frameAir : ROOM;
-  const supplyAir = machine.supply.inside ? frameAir : ROOM;
+  const electronicsHeat = machine.electronicsInside ? top : ROOM;
+  const supplyHeat = machine.supply.inside ? top : ROOM;
   draft.machines.push({
     name: id,
     bed: {
       node: bed,
       powerMax: machine.bed.powerMax,
-      supply: { node: supplyAir, share: 1 / machine.supply.efficiency - 1 },
+      supply: { node: supplyHeat, share: 1 / machine.supply.efficiency - 1 },
     },
     modes: [
-      { name: 'idle', powers: [{ node: electronicsAir, watts: machine.standby }], emissions: [] },
+      { name: 'idle', powers: [{ node: electronicsHeat, watts: machine.standby }], emissions: [] },
       ...jobs.map(([name, job]) =>
-        jobMode(cabinet, machine, name, job, { frame, electronicsAir, supplyAir, plumeAir }),
+        jobMode(cabinet, machine, name, job, { frame, electronicsHeat, supplyHeat, plumeAir }),
       ),
     ],
   });
@@ -116,7 +119,7 @@ function jobMode(
   machine: Machine,
   name: string,
   job: Job,
-  places: { frame: string; electronicsAir: string; supplyAir: string; plumeAir: string },
+  places: { frame: string; electronicsHeat: string; supplyHeat: string; plumeAir: string },
 ): MachineMode {
   const hotEnd = (machine.hotEnd * (job.nozzle - HOT_END_AIR)) / (machine.hotEndAt - HOT_END_AIR);
   const drawn = hotEnd + machine.motors + machine.electronics;
@@ -126,8 +129,8 @@ function jobMode(
     powers: [
       { node: places.plumeAir, watts: hotEnd },
       { node: places.frame, watts: machine.motors },
-      { node: places.electronicsAir, watts: machine.electronics },
-      { node: places.supplyAir, watts: machine.supply.idle + drawn * (1 / machine.supply.efficiency - 1) },
+      { node: places.electronicsHeat, watts: machine.electronics },
+      { node: places.supplyHeat, watts: machine.supply.idle + drawn * (1 / machine.supply.efficiency - 1) },
     ],
     emissions: jobEmissions(cabinet, job).map((emission) => ({ ...emission, zone: places.plumeAir })),
   };
@@ -168,6 +171,7 @@ function addBed(
   const perimeter = 2 * (bed.width + bed.depth);
   const factor = cabinet.factors.bedLoss;
   const length = levelLength(bed.width, bed.depth);
+  const rising = plumeAir === air ? {} : { heatTo: plumeAir };
   draft.convections.push({
     surface: node,
     air,
@@ -176,7 +180,7 @@ function addBed(
     length,
     factor,
     forced: bed.motion > 0 ? [{ film: streamFilm(bed.motion, bed.depth, 330), active: printing }] : [],
-    ...(plumeAir === air ? {} : { heatTo: plumeAir }),
+    ...rising,
   });
   draft.convections.push({
     surface: node,
@@ -186,6 +190,7 @@ function addBed(
     length: Math.max(bed.thickness, 0.005),
     factor,
     forced: [],
+    ...rising,
   });
   addToEnclosure(draft, enclosure, node, area, bed.emissivityTop);
   addToEnclosure(draft, enclosure, node, perimeter * bed.thickness, EDGE_EMISSIVITY);
@@ -193,7 +198,7 @@ function addBed(
     const conductance = (factor * area) / (bed.underside.thickness / FOAM + 1 / UNDER_FOAM);
     draft.conductances.push({ a: node, b: air, conductance });
   } else {
-    draft.convections.push({ surface: node, air, area, faces: 'down', length, factor, forced: [] });
+    draft.convections.push({ surface: node, air, area, faces: 'down', length, factor, forced: [], ...rising });
     addToEnclosure(draft, enclosure, node, area, bed.underside.emissivity);
   }
 }
@@ -205,7 +210,7 @@ function addPlume(
   machine: Machine,
   bay: BayPlaces,
   floor: number,
-  bed: string,
+  sources: readonly string[],
   id: string,
 ): void {
   // Heat moves as its cube root, so one watt gives the coefficient; the virtual origin hardly moves between 10 and 100 W.
@@ -218,7 +223,7 @@ function addPlume(
     a: bay.zones[0]!,
     b: bay.zones.at(-1)!,
     active: 'always',
-    law: { kind: 'plume', coefficient, sources: [bed] },
+    law: { kind: 'plume', coefficient, sources },
   });
 }
 
