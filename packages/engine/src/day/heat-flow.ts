@@ -155,7 +155,8 @@ function exchange(heat: HeatNetwork, state: HeatState, air: AirState, y: Float64
       let roots = 0;
       for (let k = 0; k < law.convections.length; k += 1) {
         const watts = state.filmHeat[law.convections[k]!]!;
-        if (watts > 0) roots += Math.cbrt(watts);
+        // cbrt(W) without its infinite slope at 0: a plume below a watt hardly moves.
+        if (watts > 0) roots += watts / Math.cbrt(watts * watts + 1);
       }
       flow = law.coefficient * roots;
     }

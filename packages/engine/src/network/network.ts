@@ -240,7 +240,7 @@ export interface Exchange {
         readonly coefficient: number;
         readonly path?: string;
       }
-    /** Opt-in: plumes carrying air from `a` (low) to `b` (high): Q = coefficient·Σ cbrt(convective heat of each source above 0). */
+    /** Opt-in: plumes carrying air from `a` (low) to `b` (high): Q = coefficient·Σ W/cbrt(W² + 1), W the convective heat of each source above 0. */
     | { readonly kind: 'plume'; readonly coefficient: number; readonly sources: readonly string[] }; // surfaces named in convections
 }
 
