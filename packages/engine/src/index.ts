@@ -1,6 +1,14 @@
 export type { Complaint, Span } from './cabinet/complaint.ts';
 export { formatComplaint } from './cabinet/complaint.ts';
 export { nearest } from './cabinet/nearest.ts';
+export type { DayEvent, DayRecord, Table, Warning } from './day/record.ts';
+export type { DayOptions } from './day/simulate-day.ts';
+export { DayStopped, simulateDay } from './day/simulate-day.ts';
+export type { Assembly } from './network/assembly.ts';
+export type { Network } from './network/network.ts';
+export type { Analysis, NetworkFile, NetworkRun } from './network/read-network.ts';
+export { readNetwork } from './network/read-network.ts';
+export { writeNetwork } from './network/write-network.ts';
 export { dailyProfile, parseClock, parseWindow } from './units/clock.ts';
 export type { UnitSystem } from './units/format.ts';
 export {
