@@ -1,0 +1,36 @@
+// The frozen day by our own solver, told in the same words as the peers: node our-day.mjs FILE TOLERANCE_K [repeat=N] [samples=FILE] [every=S]
+// CPU time of a whole day: compiling the network, solving it, and its record with every step and flow.
+
+import { readFileSync, writeFileSync } from 'node:fs';
+import { simulateDay } from '../../packages/engine/dist/day/simulate-day.js';
+import { readNetwork } from '../../packages/engine/dist/network/read-network.js';
+import { sampleRecord, stateNames } from './sample-record.mjs';
+
+const [file, tolerance, ...words] = process.argv.slice(2);
+const options = { repeat: 1, samples: '', every: 60, ...Object.fromEntries(words.map((word) => word.split('='))) };
+const { network } = readNetwork(file, readFileSync(file, 'utf8'));
+const run = () => simulateDay(network, { tolerance: Number(tolerance) });
+
+let record = run();
+if (options.samples !== '') writeFileSync(options.samples, sampleRecord(record, Number(options.every)));
+let cpuMs = 0;
+const repeat = Number(options.repeat);
+if (repeat > 0) {
+  // The compiler needs its warm-up, as a C program needs its -O3: a search runs thousands of days in one process.
+  for (let i = 0; i < 60; i += 1) record = run();
+  const start = process.cpuUsage();
+  for (let i = 0; i < repeat; i += 1) record = run();
+  const { user, system } = process.cpuUsage(start);
+  cpuMs = (user + system) / 1e3 / repeat;
+}
+const { names, values } = record.temperatures;
+const peaks = network.zones
+  .filter(({ temperature }) => temperature.kind === 'free')
+  .map(({ name }) => {
+    let highest = Number.NEGATIVE_INFINITY;
+    for (let at = names.indexOf(name); at < values.length; at += names.length) highest = Math.max(highest, values[at]);
+    return highest;
+  });
+console.log(
+  JSON.stringify({ cpuMs, peaks, events: record.events.length, ...record.work, states: stateNames(network).length }),
+);
