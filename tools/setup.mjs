@@ -54,18 +54,18 @@ function generateCatalogue(say) {
 
 function build(say) {
   const packages = readdirSync(join(root, 'packages')).map((name) => join(root, 'packages', name));
-  const newestSource = Math.max(
-    modified(join(root, 'tsconfig.base.json')),
-    ...packages.map((folder) =>
-      Math.max(modified(join(folder, 'tsconfig.json')), newest(join(folder, 'src'), /\.ts$/)),
-    ),
-  );
+  const settings = [join(root, 'tsconfig.base.json'), ...packages.map((folder) => join(folder, 'tsconfig.json'))];
+  const newestSettings = Math.max(...settings.map(modified));
+  const newestSource = Math.max(...packages.map((folder) => newest(join(folder, 'src'), /\.ts$/)));
   const built = packages.every((folder) => existsSync(join(folder, 'dist/index.js')));
-  if (built && existsSync(builtMark) && modified(builtMark) >= newestSource) return undefined;
+  const builtAt = built && existsSync(builtMark) ? modified(builtMark) : 0;
+  if (builtAt >= Math.max(newestSource, newestSettings)) return undefined;
   say('setup: compiling (tsc -b)');
   packages.forEach(sweepOrphans);
   const started = new Date();
-  if (!ranTool('typescript/bin/tsc', ['-b', 'packages/station'])) return false;
+  // The compiler does not see that the settings which others extend have changed.
+  const force = builtAt < newestSettings ? ['--force'] : [];
+  if (!ranTool('typescript/bin/tsc', ['-b', 'packages/station', ...force])) return false;
   mkdirSync(join(builtMark, '..'), { recursive: true });
   writeFileSync(builtMark, '');
   utimesSync(builtMark, started, started); // a source saved while the compiler ran is newer than the mark
