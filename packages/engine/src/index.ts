@@ -1,6 +1,15 @@
+export type { AssumedInput } from './cabinet/assumed-inputs.ts';
+export { assumedInputs, inputLabel } from './cabinet/assumed-inputs.ts';
+export type { Cabinet, Edit, Option } from './cabinet/cabinet.ts';
 export type { Complaint, Span } from './cabinet/complaint.ts';
 export { formatComplaint } from './cabinet/complaint.ts';
+export { editText } from './cabinet/edits.ts';
+export { originAt } from './cabinet/ledger.ts';
 export { nearest } from './cabinet/nearest.ts';
+export type { Origin, Origins, Spread } from './cabinet/origin.ts';
+export type { CabinetAnswer } from './cabinet/read-cabinet.ts';
+export { readCabinet } from './cabinet/read-cabinet.ts';
+export { setInput } from './cabinet/set-input.ts';
 export type { DayEvent, DayRecord, Table, Warning } from './day/record.ts';
 export type { DayOptions } from './day/simulate-day.ts';
 export { DayStopped, simulateDay } from './day/simulate-day.ts';

@@ -61,6 +61,8 @@ export interface Bay {
 
 /** A board between two bays. */
 export interface Partition {
+  /** Id of the shelf in the file, or the ids of its bays with a hyphen between. */
+  readonly id: string;
   readonly bays: readonly [string, string];
   readonly build: Build;
 }

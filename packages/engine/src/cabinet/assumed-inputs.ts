@@ -1,0 +1,75 @@
+// The inputs of a cabinet that nobody knows exactly: whatever was assumed, and what was given or looked up with a doubt.
+
+import type { Origins, Spread } from './origin.ts';
+
+export interface AssumedInput {
+  /** Path of the number in the cabinet. */
+  readonly path: string;
+  /** What it is, in plain words. */
+  readonly label: string;
+  readonly spread: Spread;
+}
+
+/** Names for people, by pattern of the path; `$1` is the id. */
+const labels: readonly (readonly [RegExp, string])[] = [
+  [/^room\.temperature\.0\.1$/, 'temperature of the room'],
+  [/^room\.airChangesPerHour$/, 'air changes of the room'],
+  [/^room\.heatCapacity$/, 'heat capacity of the room'],
+  [/^room\.heatLoss$/, 'heat loss of the room'],
+  [/^room\.deposition$/, 'particles lost to surfaces of the room'],
+  [/^room\.size\.(width|depth|height)$/, '$1 of the room'],
+  [/^room\.background\.(.+)$/, '$1 in the room without printers'],
+  [/^outdoors\.background\.(.+)$/, '$1 outdoors'],
+  [/^outdoors\.temperature\.0\.1$/, 'temperature outdoors'],
+  [/^outdoors\.windSpeed$/, 'wind'],
+  [/^people\.(.+)\.at\.1$/, 'distance of $1'],
+  [/^people\.(.+)\.at\.2$/, 'height of $1’s head'],
+  [/^doors\.(.+)\.sealGap$/, 'gap at the seal of $1'],
+  [/^doors\.(.+)\.sealDepth$/, 'depth of the seal of $1'],
+  [/^jointGap$/, 'gap of the joints'],
+  [/^faces\.(.+)\.gap$/, 'air gap behind the $1'],
+  [/^machines\.(.+)\.hotEnd$/, 'heat of the hot end of $1'],
+  [/^machines\.(.+)\.motors$/, 'heat of the motors of $1'],
+  [/^machines\.(.+)\.electronics$/, 'heat of the electronics of $1'],
+  [/^machines\.(.+)\.chamber\.leakArea$/, 'gaps of the chamber of $1'],
+  [/^machines\.(.+)\.chamber\.exhaustFlow$/, "flow of $1's own exhaust"],
+  [/^materials\.(.+)\.emissions\.(.+)\.p50$/, '$2 given off by $1'],
+  [/^paths\.(.+)\.parts\.\d+\.dischargeCoefficient$/, 'discharge coefficient of $1'],
+  [/^paths\.(.+)\.parts\.\d+\.seatGap$/, 'gap at the seat of the filter of $1'],
+  [/^paths\.(.+)\.parts\.\d+\.seatDepth$/, 'depth of the seat of the filter of $1'],
+  [/^paths\.(.+)\.parts\.\d+\.length$/, 'length of the duct of $1'],
+  [/^paths\.(.+)\.parts\.\d+\.loss$/, 'resistance of a fitting of $1'],
+  [/^paths\.(.+)\.parts\.\d+\.efficiency\.(.+)$/, '$2 taken out by the filter of $1'],
+  [/^paths\.(.+)\.windCoefficient$/, 'wind at $1'],
+  [/^sensors\.(.+)\.offset$/, 'error of sensor $1'],
+  [/^sensors\.(.+)\.lag$/, 'lag of sensor $1'],
+  [/^days\.(.+)\.jobs\.(.+)\.mass$/, 'filament of $2 on $1'],
+  [/^days\.(.+)\.jobs\.(.+)\.partSize$/, 'size of the part of $2 on $1'],
+  [/^factors\.insideFilm$/, 'heat transfer inside'],
+  [/^factors\.outsideFilm$/, 'heat transfer outside'],
+  [/^factors\.bedLoss$/, 'heat lost by hot beds'],
+  [/^factors\.leakage$/, 'flow through cracks'],
+  [/^factors\.fanFlow$/, 'flow of the fans'],
+  [/^factors\.plume$/, 'air carried up by plumes'],
+  [/^factors\.roomHeatLoss$/, 'heat loss of the room'],
+];
+
+/** Every input with a spread, in the order of the cabinet. */
+export function assumedInputs(origins: Origins): readonly AssumedInput[] {
+  return [...origins].flatMap(([path, { spread }]) =>
+    spread === undefined || spread.p10 === spread.p90 ? [] : [{ path, label: inputLabel(path), spread }],
+  );
+}
+
+/** What a number of the cabinet is, in plain words. */
+export function inputLabel(path: string): string {
+  for (const [pattern, text] of labels) {
+    if (pattern.test(path)) return path.replace(pattern, text);
+  }
+  const segments = path.split('.').filter((segment) => !/^\d+$/.test(segment));
+  const words = (segments.pop() ?? path).replaceAll(
+    /([a-z])([A-Z])/g,
+    (_, a: string, b: string) => `${a} ${b.toLowerCase()}`,
+  );
+  return segments.length === 0 ? words : `${words} of ${segments.reverse().join(' of ')}`;
+}

@@ -1,0 +1,73 @@
+// What a check of the file's meaning works with: what could be read, the ids that stand in the text, and a way to complain.
+
+import type { Complaint } from './complaint.ts';
+import { quoted } from './complaint.ts';
+import { nearest } from './nearest.ts';
+import { oneOf } from './shape.ts';
+import type { Located } from './shape-complaints.ts';
+import type { FilePath, SourceTree } from './source-tree.ts';
+import type { FileSpec } from './spec.ts';
+
+/** Parts of the file that could be read; what was wrong has been complained about already. */
+export type ReadSpec = Partial<FileSpec>;
+
+export interface Check {
+  readonly spec: ReadSpec;
+  readonly tree: SourceTree;
+  readonly found: Located[];
+  /** Ids of a section as they stand in the text, faulty entries too. */
+  ids(section: string): readonly string[];
+  say(
+    path: FilePath,
+    fault: Omit<Complaint, 'where'>,
+    place?: { readonly at?: number; readonly length?: number; readonly key?: boolean },
+  ): void;
+}
+
+export function createCheck(spec: ReadSpec, tree: SourceTree): Check {
+  const found: Located[] = [];
+  return {
+    spec,
+    tree,
+    found,
+    ids: (section) => keysOf(tree.plain[section]),
+    say: (path, fault, { at, length, key = false } = {}) => {
+      const where = key ? tree.keySpan(path) : tree.valueSpan(path, at, length);
+      found.push({ path, complaint: { ...fault, where } });
+    },
+  };
+}
+
+export function keysOf(map: unknown): readonly string[] {
+  return typeof map === 'object' && map !== null && !Array.isArray(map) ? Object.keys(map) : [];
+}
+
+/** Complains unless `wanted` is one of the words that are known there. */
+export function mustBeKnown(
+  check: Check,
+  path: FilePath,
+  what: string,
+  wanted: string,
+  known: readonly string[],
+  place?: { at?: number; length?: number },
+): boolean {
+  if (known.includes(wanted)) return true;
+  const guess = nearest(wanted, known);
+  const shown = known.length > 24 ? [...known.slice(0, 24), `${known.length - 24} more`] : known;
+  check.say(
+    path,
+    {
+      code: `${what.replaceAll(' ', '-')}-unknown`,
+      what: `there is no ${what} ${quoted(wanted)}`,
+      allowed: known.length === 0 ? `a ${what}, but there is none` : oneOf(shown),
+      mend:
+        guess === undefined
+          ? known.length === 0
+            ? `add the ${what} first`
+            : 'name one of these'
+          : `did you mean ${quoted(guess)}?`,
+    },
+    place,
+  );
+  return false;
+}

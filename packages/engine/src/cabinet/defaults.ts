@@ -1,0 +1,136 @@
+// What is assumed where a file says nothing: each value with its spread from the 10th to the 90th percentile, and why.
+// One table, so that a person can read at one place what the program takes for granted.
+
+export interface Assumption {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly shape: 'normal' | 'log-normal';
+  readonly why: string;
+}
+
+export type DefaultName =
+  | 'roomWidth'
+  | 'roomDepth'
+  | 'roomHeight'
+  | 'roomTemperature'
+  | 'roomHumidity'
+  | 'roomAirChanges'
+  | 'roomLossPerArea'
+  | 'roomCapacityPerArea'
+  | 'roomParticles'
+  | 'roomFineDust'
+  | 'roomTvoc'
+  | 'roomDeposition'
+  | 'outdoorTemperature'
+  | 'outdoorHumidity'
+  | 'outdoorWind'
+  | 'outdoorParticles'
+  | 'outdoorFineDust'
+  | 'outdoorTvoc'
+  | 'personDistance'
+  | 'personHeight'
+  | 'sealGap'
+  | 'sealDepth'
+  | 'jointGap'
+  | 'wallGap'
+  | 'seatGap'
+  | 'seatDepth'
+  | 'sensorOffset'
+  | 'sensorLag'
+  | 'discharge'
+  | 'windCoefficient'
+  | 'ductLength'
+  | 'insideFilm'
+  | 'outsideFilm'
+  | 'bedLoss'
+  | 'leakage'
+  | 'fanFlow'
+  | 'plume'
+  | 'printRate'
+  | 'partSize';
+
+const MEMORY = 'common practice, from memory';
+
+const normal = (value: number, low: number, high: number, why: string): Assumption => ({
+  value,
+  low,
+  high,
+  shape: 'normal',
+  why,
+});
+const decades = (value: number, low: number, high: number, why: string): Assumption => ({
+  value,
+  low,
+  high,
+  shape: 'log-normal',
+  why,
+});
+
+const CELSIUS = 273.15;
+
+export const defaults: Readonly<Record<DefaultName, Assumption>> = {
+  roomWidth: normal(4, 3, 5.5, `width of a usual room; ${MEMORY}`),
+  roomDepth: normal(3.5, 3.4, 3.6, `depth of a usual room, its doubt is in the width; ${MEMORY}`),
+  roomHeight: normal(2.5, 2.4, 2.7, `height of a usual room; ${MEMORY}`),
+  roomTemperature: normal(21 + CELSIUS, 19 + CELSIUS, 23.5 + CELSIUS, `a heated room that people sit in; ${MEMORY}`),
+  roomHumidity: normal(0.5, 0.35, 0.62, `a lived-in room over the year; ${MEMORY}`),
+  roomAirChanges: decades(0.5, 0.2, 1.5, `windows shut to tilted; ${MEMORY}`),
+  /** W/m² K over all faces of the room, inside walls included. */
+  roomLossPerArea: decades(0.7, 0.35, 1.4, `mixture of inner and outer walls; ${MEMORY}`),
+  /** J/K per m² of floor: air, furniture and the skin of the walls within hours. */
+  roomCapacityPerArea: decades(24_000, 12_000, 60_000, `air, furniture and plaster within a few hours; ${MEMORY}`),
+  roomParticles: decades(
+    3000e6,
+    1000e6,
+    10_000e6,
+    'WHO 2021 calls below 1000 /cm3 low and above 10 000 /cm3 high (24 h), from memory',
+  ),
+  roomFineDust: decades(6, 3, 12, `a room without smoke or cooking; ${MEMORY}`),
+  roomTvoc: decades(100, 40, 300, 'below the first hygiene level of 300 µg/m3 (Seifert 1999), second-hand'),
+  /** 1/s */
+  roomDeposition: decades(
+    1 / 3600,
+    0.3 / 3600,
+    3 / 3600,
+    'own estimate between published 0.3 and 5 /h by size and stirring',
+  ),
+  outdoorTemperature: normal(10 + CELSIUS, 0 + CELSIUS, 22 + CELSIUS, `mean of a temperate year; ${MEMORY}`),
+  outdoorHumidity: normal(0.8, 0.6, 0.95, `mean of a temperate year; ${MEMORY}`),
+  outdoorWind: decades(2, 0.7, 5, `at a wall in a town; ${MEMORY}`),
+  outdoorParticles: decades(6000e6, 2500e6, 15_000e6, `town air; ${MEMORY}`),
+  outdoorFineDust: decades(10, 5, 20, `town air; ${MEMORY}`),
+  outdoorTvoc: decades(20, 8, 60, `town air; ${MEMORY}`),
+  personDistance: normal(1.5, 1, 2.5, 'sits in front of the cabinet at a desk'),
+  personHeight: normal(1.2, 1.1, 1.3, `ears and nose of a sitting person; ${MEMORY}`),
+  sealGap: decades(0.0007, 0.0002, 0.002, `a door without or with a simple seal; ${MEMORY}`),
+  sealDepth: normal(0.018, 0.01, 0.022, 'as deep as the board of the carcass'),
+  jointGap: decades(0.0001, 0.00003, 0.0003, `screwed and glued boards; ${MEMORY}`),
+  wallGap: decades(0.03, 0.01, 0.08, 'furniture stands off a wall by its skirting board'),
+  seatGap: decades(0.0001, 0.00003, 0.0005, `filter on a flat gasket; ${MEMORY}`),
+  seatDepth: normal(0.02, 0.012, 0.03, `frame of a small filter; ${MEMORY}`),
+  sensorOffset: normal(0, -0.5, 0.5, `a cheap thermometer or thermostat; ${MEMORY}`),
+  sensorLag: decades(60, 25, 150, 'a small sensor in slow air'),
+  discharge: normal(
+    0.61,
+    0.58,
+    0.65,
+    'sharp-edged hole at any likely Reynolds number (ISO 5167 to network defaults), second-hand',
+  ),
+  windCoefficient: normal(0, -0.3, 0.3, `a wall outlet of unknown direction; ${MEMORY}`),
+  ductLength: normal(1, 0.5, 2, 'a duct whose length is not given'),
+  insideFilm: normal(
+    1,
+    0.8,
+    1.25,
+    'correlations of natural convection against one another in a small box, fans included',
+  ),
+  outsideFilm: normal(1, 0.85, 1.15, 'correlations of natural convection on a wall'),
+  bedLoss: normal(1, 0.75, 1.25, 'published correlations of a hot plate differ by a quarter'),
+  leakage: decades(1, 0.6, 1.6, 'law of flow through a crack of known gap'),
+  fanFlow: normal(1, 0.9, 1.1, 'a fan against its sheet'),
+  plume: normal(1, 0.8, 1.2, 'constants of plume theory against one another'),
+  /** kg/s of filament on an ordinary job. */
+  printRate: decades(0.012 / 3600, 0.006 / 3600, 0.025 / 3600, `0.4 mm nozzle; ${MEMORY}`),
+  partSize: decades(0.1, 0.05, 0.2, 'a part of a hand’s size'),
+};

@@ -1,0 +1,140 @@
+// From what a person wrote to the whole cabinet: every default filled in, every part looked up, every origin written down.
+// The file has been checked before: a part that is not there is a bug here.
+
+import { isFault, parseQuantity } from '../units/quantity.ts';
+import type { Cabinet, Factors, Option } from './cabinet.ts';
+import { type Assumption, defaults } from './defaults.ts';
+import { splitPath } from './edit-path.ts';
+import { fillHeats, fillPaths, fillSensors } from './fill-air.ts';
+import { fillBays, fillDoors, fillFaces, fillInside, fillPartitions } from './fill-carcass.ts';
+import { fillDays, longestDay } from './fill-days.ts';
+import { fillMachines, fillMaterials } from './fill-machines.ts';
+import { fillPrices } from './fill-prices.ts';
+import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
+import { createLedger, type Ledger } from './ledger.ts';
+import { limitKinds } from './limits.ts';
+import type { Origins } from './origin.ts';
+import { factorNames, findOverride } from './overrides.ts';
+import type { SourceTree } from './source-tree.ts';
+import type { FileSpec } from './spec.ts';
+
+export function fillCabinet(
+  spec: FileSpec,
+  tree: SourceTree,
+): { readonly cabinet: Cabinet; readonly origins: Origins } {
+  const ledger = createLedger(tree);
+  const length = longestDay(spec);
+  const inside = fillInside(spec, ledger);
+  const bays = fillBays(spec, inside, ledger);
+  const materials = fillMaterials(spec, ledger);
+  const carcass = {
+    inside,
+    faces: fillFaces(spec, ledger),
+    doors: fillDoors(spec, bays, ledger, length),
+    bays,
+    partitions: fillPartitions(spec, bays, ledger),
+    jointGap: ledger.number(
+      'jointGap',
+      [{ quantity: spec.cabinet['joint-gap'], file: ['cabinet', 'joint-gap'] }],
+      defaults.jointGap,
+    ),
+    paths: fillPaths(spec, bays, inside, ledger),
+  };
+  const cabinet: Cabinet = {
+    title: spec.title ?? 'Cabinet',
+    currency: spec.currency ?? 'EUR',
+    room: fillRoom(spec, ledger, length),
+    outdoors: fillOutdoors(spec, ledger, length),
+    people: fillPeople(spec, ledger, inside),
+    ...carcass,
+    machines: fillMachines(spec, ledger),
+    materials,
+    sensors: fillSensors(spec, bays, ledger),
+    heats: fillHeats(spec, ledger),
+    days: fillDays(spec, materials, ledger),
+    factors: fillFactors(spec, ledger),
+    overrides: fillOverrides(spec, carcass.partitions, ledger),
+    limits: fillLimits(spec, ledger),
+    prices: fillPrices(spec, carcass),
+    options: fillOptions(spec),
+  };
+  return { cabinet, origins: ledger.origins };
+}
+
+const factorDefaults: Readonly<Partial<Record<keyof Factors, Assumption>>> = {
+  insideFilm: defaults.insideFilm,
+  outsideFilm: defaults.outsideFilm,
+  bedLoss: defaults.bedLoss,
+  leakage: defaults.leakage,
+  fanFlow: defaults.fanFlow,
+  plume: defaults.plume,
+};
+
+function fillFactors({ overrides = {}, room }: FileSpec, ledger: Ledger): Factors {
+  const { low, high, value, why } = defaults.roomLossPerArea;
+  const roomLoss: Assumption = { value: 1, low: low / value, high: high / value, shape: 'log-normal', why };
+  const factors = Object.entries(factorNames).map(([key, name]) => {
+    const written = overrides[`factors.${key}`];
+    const read = written === undefined ? undefined : parseQuantity('number', String(written));
+    const quantity = read === undefined || isFault(read) ? undefined : read;
+    const assumed = name === 'roomHeatLoss' && room?.['heat-loss'] === undefined ? roomLoss : factorDefaults[name];
+    const fallback = assumed ?? { value: 1, how: 'nothing has corrected it' };
+    return [
+      name,
+      ledger.number(`factors.${name}`, [{ quantity, file: ['overrides', `factors.${key}`] }], fallback),
+    ] as const;
+  });
+  return Object.fromEntries(factors) as unknown as Factors;
+}
+
+function fillOverrides(
+  { overrides = {} }: FileSpec,
+  partitions: Cabinet['partitions'],
+  ledger: Ledger,
+): Readonly<Record<string, number>> {
+  return Object.fromEntries(
+    Object.entries(overrides).map(([path, written]) => {
+      const { override, ids } = findOverride(splitPath(path)!)!;
+      const read = parseQuantity(override.kind, String(written));
+      if (isFault(read)) throw new Error(`fillOverrides: ${path} was not checked`);
+      const names = override.cabinet.startsWith('partitions.')
+        ? [String(partitions.findIndex(({ id }) => id === ids[0]))]
+        : [...ids];
+      const at = override.cabinet.replaceAll('*', () => names.shift()!);
+      const value = ledger.number(`overrides.${at}`, [{ quantity: read, file: ['overrides', path] }], {
+        value: 0,
+        how: 'given',
+      });
+      return [at, value];
+    }),
+  );
+}
+
+function fillLimits({ limits = {} }: FileSpec, ledger: Ledger): Readonly<Record<string, number>> {
+  return Object.fromEntries(
+    Object.entries(limits).map(([id, written]) => {
+      const read = parseQuantity(limitKinds[id]!, String(written));
+      if (isFault(read)) throw new Error(`fillLimits: ${id} was not checked`);
+      return [
+        id,
+        ledger.number(`limits.${id}`, [{ quantity: read, file: ['limits', id] }], { value: 0, how: 'given' }),
+      ];
+    }),
+  );
+}
+
+function fillOptions({ options = {} }: FileSpec): Readonly<Record<string, Option>> {
+  return Object.fromEntries(
+    Object.entries(options).map(([id, { title = id, edits }]) => [
+      id,
+      {
+        title,
+        edits: edits.map(({ set, add, remove }) => ({
+          ...(set === undefined ? {} : { set }),
+          ...(add === undefined ? {} : { add }),
+          ...(remove === undefined ? {} : { remove }),
+        })),
+      },
+    ]),
+  );
+}

@@ -1,0 +1,137 @@
+// The one registry of overrides: what a person may put in place of a derived quantity, by its path in the file, its unit,
+// and under which path of the cabinet the engine finds it.
+
+import type { KindName } from '../units/unit-table.ts';
+import type { Factors } from './cabinet.ts';
+import { contaminants, rateKind } from './contaminants.ts';
+
+export interface Override {
+  /** Path in the file; `*` stands for an id. */
+  readonly path: string;
+  readonly kind: KindName;
+  /** What it replaces. */
+  readonly replaces: string;
+  /** Path under which the cabinet carries it; `*` as in `path`, in order. */
+  readonly cabinet: string;
+}
+
+export const factorNames: Readonly<Record<string, keyof Factors>> = {
+  'inside-film': 'insideFilm',
+  'outside-film': 'outsideFilm',
+  'bed-loss': 'bedLoss',
+  leakage: 'leakage',
+  'fan-flow': 'fanFlow',
+  plume: 'plume',
+  'emission-particles': 'emissionParticles',
+  'emission-vapours': 'emissionVapours',
+  'room-heat-loss': 'roomHeatLoss',
+};
+
+const factorTexts: Readonly<Record<string, string>> = {
+  'inside-film': 'factor on natural convection inside',
+  'outside-film': 'factor on convection outside',
+  'bed-loss': 'factor on the heat that beds lose',
+  leakage: 'factor on every crack of doors and joints',
+  'fan-flow': 'factor on the flow of every fan',
+  plume: 'factor on the air that plumes carry up',
+  'emission-particles': 'factor on particles given off',
+  'emission-vapours': 'factor on vapours given off',
+  'room-heat-loss': "factor on the room's heat loss",
+};
+
+export const overrideRegistry: readonly Override[] = [
+  {
+    path: 'faces.*.u-value',
+    kind: 'u-value',
+    replaces: 'U-value of a face between two room films (0.13 m² K/W each)',
+    cabinet: 'faces.*.uValue',
+  },
+  {
+    path: 'doors.*.u-value',
+    kind: 'u-value',
+    replaces: 'U-value of a door between two room films',
+    cabinet: 'doors.*.uValue',
+  },
+  {
+    path: 'shelves.*.u-value',
+    kind: 'u-value',
+    replaces: 'U-value of a shelf between two room films',
+    cabinet: 'partitions.*.uValue',
+  },
+  {
+    path: 'room.heat-loss',
+    kind: 'heat-loss',
+    replaces: "heat loss through the room's walls",
+    cabinet: 'room.heatLoss',
+  },
+  {
+    path: 'bays.*.leakage',
+    kind: 'area',
+    replaces: 'leakage area of a bay at 4 Pa, instead of the gaps of its doors and joints',
+    cabinet: 'bays.*.leakage',
+  },
+  {
+    path: 'machines.*.bed-power',
+    kind: 'power',
+    replaces: 'power of a bed while its job runs, instead of a bed held at its set-point',
+    cabinet: 'machines.*.bedPower',
+  },
+  {
+    path: 'machines.*.heat',
+    kind: 'power',
+    replaces: 'heat of everything but the bed while a job runs',
+    cabinet: 'machines.*.heat',
+  },
+  {
+    path: 'air.*.effective-area',
+    kind: 'area',
+    replaces: 'discharge coefficient times area of the holes of a path',
+    cabinet: 'paths.*.effectiveArea',
+  },
+  {
+    path: 'air.*.flow',
+    kind: 'flow',
+    replaces: 'flow of a path while its fan runs, as measured',
+    cabinet: 'paths.*.flow',
+  },
+  ...contaminants.map(
+    (contaminant): Override => ({
+      path: `machines.*.emission.${contaminant}`,
+      kind: rateKind(contaminant),
+      replaces: `${contaminant} given off by a machine while printing, whatever the material`,
+      cabinet: `machines.*.emission.${contaminant}`,
+    }),
+  ),
+  ...Object.entries(factorNames).map(
+    ([name, factor]): Override => ({
+      path: `factors.${name}`,
+      kind: 'number',
+      replaces: factorTexts[name]!,
+      cabinet: `factors.${factor}`,
+    }),
+  ),
+];
+
+/** The registered override for a path, with the ids that stand for its `*`. */
+export function findOverride(
+  segments: readonly string[],
+): { readonly override: Override; readonly ids: readonly string[] } | undefined {
+  for (const override of overrideRegistry) {
+    const ids = match(override.path, segments);
+    if (ids !== undefined) return { override, ids };
+  }
+  return undefined;
+}
+
+function match(pattern: string, segments: readonly string[]): string[] | undefined {
+  // `PM2.5` holds a dot, so that the pattern is matched from the front and its last piece may hold the rest.
+  const pieces = pattern.split('.');
+  const ids: string[] = [];
+  for (const [index, segment] of segments.entries()) {
+    const isLast = index === segments.length - 1;
+    const piece = isLast ? pieces.slice(index).join('.') : pieces[index];
+    if (piece === '*') ids.push(segment);
+    else if (piece !== segment) return undefined;
+  }
+  return segments.length <= pieces.length ? ids : undefined;
+}

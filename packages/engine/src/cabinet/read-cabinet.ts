@@ -1,0 +1,64 @@
+// From the text of a cabinet file to the cabinet, or to everything that is wrong with it. Never throws on a text, never
+// gives half a cabinet.
+
+import type { Cabinet, Edit } from './cabinet.ts';
+import { createCheck } from './check.ts';
+import { checkAir } from './check-air.ts';
+import { checkCarcass } from './check-carcass.ts';
+import { checkDays, checkMachines, checkRegistries } from './check-days.ts';
+import { checkOptions, placeOfOption } from './check-options.ts';
+import { type Complaint, inFileOrder } from './complaint.ts';
+import { applyChanges, changesOf, placeOfOwn } from './edits.ts';
+import { fileSchema } from './file-schema.ts';
+import { fillCabinet } from './fill.ts';
+import type { Origins } from './origin.ts';
+import { type Located, readShape } from './shape-complaints.ts';
+import { type SourceTree, sourceTree } from './source-tree.ts';
+import type { FileSpec } from './spec.ts';
+import { readYaml, type YamlDocument } from './yaml-document.ts';
+
+export type CabinetAnswer =
+  | { readonly ok: true; readonly cabinet: Cabinet; readonly origins: Origins; readonly document: YamlDocument }
+  | { readonly ok: false; readonly complaints: readonly Complaint[] };
+
+/**
+ * Reads a cabinet file, with edits done to it first.
+ *
+ * @param file - Its name, for messages.
+ * @param edits - As they stand under an option of the file, or of one's own; a fault that they cause points at the option's line.
+ */
+export function readCabinet(file: string, text: string, edits: readonly Edit[] = []): CabinetAnswer {
+  const source = readYaml(file, text);
+  if ('complaints' in source) return { ok: false, complaints: source.complaints };
+  const base = sourceTree(source);
+  if (edits.length === 0) {
+    const { spec, found } = understand(base);
+    const options = checkOptions(source, base, found, (tree) => understand(tree).found);
+    const complaints = [...found, ...options].map(({ complaint }) => complaint);
+    if (complaints.length > 0) return { ok: false, complaints: inFileOrder(complaints) };
+    return { ok: true, ...fillCabinet(spec as FileSpec, base), document: source };
+  }
+  const placed = changesOf(edits, placeOfOption(base, edits) ?? placeOfOwn);
+  const edited = applyChanges(source, placed);
+  if (edited.complaints.length > 0) return { ok: false, complaints: inFileOrder(edited.complaints) };
+  const tree = sourceTree(edited.document, edited.inserted);
+  const { spec, found } = understand(tree);
+  if (found.length > 0) return { ok: false, complaints: inFileOrder(found.map(({ complaint }) => complaint)) };
+  return { ok: true, ...fillCabinet(spec as FileSpec, tree), document: source };
+}
+
+/** Shape first; meaning of whatever could be read. */
+function understand(tree: SourceTree): {
+  readonly spec: Partial<FileSpec> | undefined;
+  readonly found: readonly Located[];
+} {
+  const { spec, complaints } = readShape(fileSchema(), tree);
+  const readable: Partial<FileSpec> = spec ?? {};
+  const check = createCheck(readable, tree);
+  checkCarcass(check);
+  checkMachines(check);
+  checkAir(check);
+  checkDays(check);
+  checkRegistries(check);
+  return { spec, found: [...complaints, ...check.found] };
+}

@@ -1,0 +1,122 @@
+// From zod's issues to complaints with a place in the file, and to what can still be read beside them.
+
+import type { z } from 'zod';
+import { type Complaint, quoted } from './complaint.ts';
+import { nearest } from './nearest.ts';
+import { type Fault, faultOf, oneOf, type Schema } from './shape.ts';
+import type { FilePath, SourceTree } from './source-tree.ts';
+
+/** A complaint that still knows what it is about. */
+export interface Located {
+  readonly path: FilePath;
+  readonly complaint: Complaint;
+}
+
+type Issue = z.core.$ZodIssue;
+
+export interface ShapeReading<T> {
+  /** The whole, when nothing was wrong; else what is left once everything wrong is taken out, or nothing. */
+  readonly spec: T | undefined;
+  readonly complaints: readonly Located[];
+}
+
+/** Passes of "read, take out what is wrong"; each pass goes one level up at least. */
+const PASSES = 12;
+
+export function readShape<T>(schema: Schema<T>, tree: SourceTree): ShapeReading<T> {
+  const first = schema.safeParse(tree.plain);
+  if (first.success) return { spec: first.data, complaints: [] };
+  const complaints = flat(first.error.issues).flatMap((issue) => complaintsOf(issue, tree));
+  const rest = JSON.parse(JSON.stringify(tree.plain)) as Record<string, unknown>;
+  let issues = flat(first.error.issues);
+  for (let pass = 0; pass < PASSES; pass++) {
+    for (const issue of issues) takeOut(rest, issue);
+    const again = schema.safeParse(rest);
+    if (again.success) return { spec: again.data, complaints };
+    issues = flat(again.error.issues);
+  }
+  return { spec: undefined, complaints };
+}
+
+/** Issues of the branch that was meant, in place of "none of the branches fits". */
+function flat(issues: readonly Issue[], before: FilePath = []): Issue[] {
+  return issues.flatMap((issue) => {
+    const path = [...before, ...(issue.path as (string | number)[])];
+    const { branch } = faultOf(issue.message);
+    const meant = issue.code === 'invalid_union' && branch !== undefined ? issue.errors[branch] : undefined;
+    return meant === undefined ? [{ ...issue, path }] : flat(meant, path);
+  });
+}
+
+function complaintsOf(issue: Issue, tree: SourceTree): Located[] {
+  const path = issue.path as FilePath;
+  const fault = faultOf(issue.message);
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => ({ path: [...path, key], complaint: unknownKey(key, path, fault, tree) }));
+  }
+  if (fault.code === 'key-missing') return [{ path, complaint: missingKey(path, fault, tree) }];
+  const where = fault.onKey === true ? tree.keySpan(path) : tree.valueSpan(path, fault.at, fault.length);
+  const { code, what, allowed } = fault;
+  return [{ path, complaint: { code, what, where, allowed, mend: mendWord(fault, valueAt(tree.plain, path)) } }];
+}
+
+function unknownKey(key: string, parent: FilePath, { keys = [] }: Fault, tree: SourceTree): Complaint {
+  const guess = nearest(key, keys);
+  return {
+    code: 'key-unknown',
+    what: `${quoted(key)} is no key ${parent.length === 0 ? 'of a cabinet file' : `of ${quoted(parent.join('.'))}`}`,
+    where: tree.keySpan([...parent, key]),
+    allowed: oneOf(keys),
+    mend:
+      guess === undefined
+        ? 'take it out, or begin it with _ to keep it for yourself'
+        : `did you mean ${quoted(guess)}?`,
+  };
+}
+
+function missingKey(path: FilePath, { allowed }: Fault, tree: SourceTree): Complaint {
+  const parent = path.slice(0, -1);
+  const key = String(path.at(-1));
+  return {
+    code: 'key-missing',
+    what: `there is no ${quoted(key)} in ${parent.length === 0 ? 'the file' : quoted(parent.join('.'))}`,
+    where: tree.keySpan(parent),
+    allowed,
+    mend: `add ${key}: and ${allowed.startsWith('a map') ? 'what belongs into it' : 'its value'}`,
+  };
+}
+
+/** A near word is a better advice than a list. */
+function mendWord({ mend, keys = [] }: Fault, value: unknown): string {
+  const candidates =
+    typeof value === 'string' ? [value] : typeof value === 'object' && value !== null ? Object.keys(value) : [];
+  for (const word of candidates) {
+    const guess = nearest(word, keys);
+    if (guess !== undefined) return `did you mean ${quoted(guess)}?`;
+  }
+  return mend;
+}
+
+function valueAt(plain: unknown, path: FilePath): unknown {
+  let value = plain;
+  for (const segment of path) {
+    if (typeof value !== 'object' || value === null) return undefined;
+    value = (value as Record<string | number, unknown>)[segment];
+  }
+  return value;
+}
+
+/** Takes the faulty value away; a list goes as a whole, so that its other items keep their places. */
+function takeOut(plain: Record<string, unknown>, issue: Issue): void {
+  const path = issue.path as FilePath;
+  const targets = issue.code === 'unrecognized_keys' ? issue.keys.map((key) => [...path, key]) : [path];
+  for (const target of targets) {
+    const list = target.findIndex((segment) => typeof segment === 'number');
+    let cut = list >= 0 ? target.slice(0, list) : target;
+    if (valueAt(plain, cut) === undefined) cut = cut.slice(0, -1);
+    const parent = valueAt(plain, cut.slice(0, -1));
+    if (cut.length > 0 && typeof parent === 'object' && parent !== null) {
+      delete (parent as Record<string | number, unknown>)[cut.at(-1)!];
+    }
+  }
+}
