@@ -40,6 +40,8 @@ export interface Day {
   readonly bedSet: Float64Array;
   /** W at the last evaluation. */
   readonly bedPower: Float64Array;
+  /** Heat by which beds were put exactly on their set-points, J: what the location of events left over. */
+  broughtToSet: number;
   /** 1 where a bed holds its slot. */
   readonly held: Uint8Array;
   readonly emissionOn: Uint8Array;
@@ -75,6 +77,7 @@ export function newDay(plant: Plant): Day {
     bedState: new Uint8Array(controls.machines.length),
     bedSet: new Float64Array(controls.machines.length).fill(Number.NaN),
     bedPower: new Float64Array(controls.machines.length),
+    broughtToSet: 0,
     held: new Uint8Array(layout.unknowns),
     emissionOn: new Uint8Array(controls.emissions.length),
     emissionStart: new Float64Array(controls.emissions.length),

@@ -78,7 +78,10 @@ export function assembleHeat(
     matrix[bb[i]!] = matrix[bb[i]!]! + leaves;
     matrix[ba[i]!] = matrix[ba[i]!]! - leaves;
   }
-  for (let row = 0; row < layout.unknowns; row += 1) if (held[row] === 1) holdRow(heat, matrix, row);
+  for (let m = 0; m < heat.bedRows.length; m += 1) {
+    const { row } = heat.bedRows[m]!;
+    if (row >= 0 && held[row] === 1) holdBedRow(heat, state, m);
+  }
   factor(layout.pattern, matrix, 0);
 }
 
@@ -131,14 +134,14 @@ function addCarried(heat: HeatNetwork, state: HeatState, air: AirState): void {
   }
 }
 
-/** Row of a bed that holds its temperature: its change is nothing. */
-function holdRow(heat: HeatNetwork, matrix: Float64Array, row: number): void {
-  const { pattern } = heat.layout;
-  const { size, start, column } = pattern;
+/** Row of a bed that holds its temperature: its change is nothing. What it was is kept for the bed's power. */
+function holdBedRow(heat: HeatNetwork, state: HeatState, m: number): void {
+  const { matrix } = state;
+  const { row, positions } = heat.bedRows[m]!;
+  const kept = state.frozenBedRows[m]!;
   matrix[row] = 1;
-  for (let e = start[row]!; e < start[row + 1]!; e += 1) matrix[size + e] = 0;
-  // Entries left of the diagonal are stored with their columns.
-  for (let k = 0; k < row; k += 1) {
-    for (let e = start[k]!; e < start[k + 1]!; e += 1) if (column[e] === row) matrix[size + column.length + e] = 0;
+  for (let k = 0; k < positions.length; k += 1) {
+    kept[k] = matrix[positions[k]!]!;
+    matrix[positions[k]!] = 0;
   }
 }

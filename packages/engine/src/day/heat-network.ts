@@ -38,6 +38,8 @@ export interface HeatNetwork {
   /** area · emissivity · factor · σ. */
   readonly radiance: Float64Array;
   readonly stars: readonly Star[];
+  /** Off-diagonal matrix positions and columns of each machine's bed, for holding it; empty without a bed. */
+  readonly bedRows: readonly { readonly row: number; readonly positions: Int32Array; readonly columns: Int32Array }[];
   /** Surface and air; heat lands in `landing` (the air itself, or another zone). */
   readonly convection: Pairs;
   readonly landing: Int32Array;
@@ -161,6 +163,7 @@ export function compileHeat(network: Network, air: AirNetwork): HeatNetwork {
         ss: position(slot, slot),
       };
     }),
+    bedRows: network.machines.map(({ bed }) => bedRow(layout, bed === undefined ? -1 : slotOf[at(bed.node)]!)),
     convection: { a: convectionSurface, b: convectionAir, ...rest },
     landing,
     landingSurface: landing.map((slot, i) => position(slot, convectionSurface[i]!)),
@@ -197,6 +200,29 @@ function slotPairs({ slotOf, position }: Layout, list: readonly (readonly [numbe
     ab: a.map((slot, i) => position(slot, b[i]!)),
     ba: b.map((slot, i) => position(slot, a[i]!)),
   };
+}
+
+function bedRow({ pattern, boundary }: Layout, row: number): HeatNetwork['bedRows'][number] {
+  const { size, start, column } = pattern;
+  const positions: number[] = [];
+  const columns: number[] = [];
+  for (let k = 0; k < size && row >= 0; k += 1) {
+    for (let e = start[k]!; e < start[k + 1]!; e += 1) {
+      if (k === row) {
+        positions.push(size + e);
+        columns.push(column[e]!);
+      } else if (column[e] === row) {
+        positions.push(size + column.length + e);
+        columns.push(k);
+      }
+    }
+  }
+  for (const border of boundary) {
+    if (border.row !== row) continue;
+    positions.push(border.position);
+    columns.push(border.slot);
+  }
+  return { row, positions: Int32Array.from(positions), columns: Int32Array.from(columns) };
 }
 
 function capacities(network: Network, layout: Layout, wallCapacities: readonly number[]): Float64Array {

@@ -44,6 +44,8 @@ export interface HeatState {
   readonly frozenExchangeFlow: Float64Array;
   readonly frozenChangeIn: Float64Array;
   readonly frozenChangeOut: Float64Array;
+  /** Rows of the beds before they were held. */
+  readonly frozenBedRows: readonly Float64Array[];
   readonly matrix: Float64Array;
 }
 
@@ -83,6 +85,7 @@ export function newHeatState(heat: HeatNetwork, sources: number): HeatState {
     frozenExchangeFlow: new Float64Array(exchanges),
     frozenChangeIn: new Float64Array(changes),
     frozenChangeOut: new Float64Array(changes),
+    frozenBedRows: heat.bedRows.map(({ columns }) => new Float64Array(columns.length)),
     matrix: new Float64Array(layout.valueCount),
   };
 }

@@ -40,6 +40,8 @@ export interface ContaminantLedger {
   readonly stored: number;
   readonly emitted: number;
   readonly deposited: number;
+  /** Lost in number by particles that joined. */
+  readonly coagulated?: number;
   readonly filtered: number;
   readonly toBoundary: number;
   readonly closure: number;

@@ -2,10 +2,12 @@
 
 import type { Network } from '../network/network.ts';
 import { COASTING, type Day, HEATING, HOLDING, newDay } from './day.ts';
+import { type Books, bookStep, closeBooks, openBooks } from './ledger.ts';
 import { compile, type Plant } from './plant.ts';
 import { keepBranches } from './pressures.ts';
 import type { DayRecord } from './record.ts';
 import { addRow, newRecorder, type Recorder, toRecord } from './recorder.ts';
+import { carryOver, comesBack, notPeriodic } from './repeat-day.ts';
 import { ROS34PW2 } from './rosenbrock.ts';
 import { evaluateEnd, newStep, type Step, startStep, tryStep } from './step.ts';
 import { flipThermostat, holdBed, setBed, settle } from './switching.ts';
@@ -16,6 +18,8 @@ export interface DayOptions {
   readonly tolerance?: number;
   /** Keep the balances. */
   readonly ledger?: boolean;
+  /** Repeat the day, each from where the last one ended (carbon beds from their given load), until it ends as it began. */
+  readonly periodic?: boolean | { readonly maxDays: number };
   /** Asked now and then; true ends the run with a DayStopped. */
   readonly stop?: () => boolean;
   /** Told now and then which share of the day is done. */
@@ -28,6 +32,8 @@ export class DayStopped extends Error {}
 export const USUAL_TOLERANCE = 0.02;
 /** Share of max(scale, |C|) per kelvin of tolerance. */
 const RELATIVE_PER_KELVIN = 0.05;
+/** Days after which a repeated day is taken as it is. */
+const USUAL_DAYS = 10;
 /** Longest first step after something switched, s: from an equilibrium there is no error to be seen. */
 const FIRST_STEP = 20;
 const MOST_GROWTH = 4;
@@ -47,6 +53,9 @@ interface Run {
   readonly watch: Watch;
   readonly recorder: Recorder;
   readonly startPower: Float64Array;
+  readonly books: Books | undefined;
+  /** Temperatures and concentrations at the day's start. */
+  readonly began: { readonly y: Float64Array; readonly c: Float64Array };
   readonly tolerance: number;
   readonly relative: number;
   steps: number;
@@ -65,17 +74,37 @@ export function simulateDay(network: Network, options: DayOptions = {}): DayReco
   return simulatePlant(compile(network), options);
 }
 
-/** @throws RangeError when the tolerance is not above 0. */
+/** @throws RangeError when the tolerance is not above 0, or fewer than one day is allowed. */
 export function simulatePlant(plant: Plant, options: DayOptions = {}): DayRecord {
   const tolerance = options.tolerance ?? USUAL_TOLERANCE;
   if (!(tolerance > 0)) throw new RangeError(`simulateDay: tolerance is ${tolerance}; it must be above 0`);
+  const { periodic = false } = options;
+  const mostDays = periodic === false ? 1 : periodic === true ? USUAL_DAYS : periodic.maxDays;
+  if (!(mostDays >= 1)) throw new RangeError(`simulateDay: maxDays is ${mostDays}; it must be 1 or more`);
   const day = newDay(plant);
+  let run = runDay(day, tolerance, options);
+  for (let days = 1; periodic !== false; days += 1) {
+    if (comesBack(run.began, run.day, tolerance)) break;
+    if (days >= mostDays) {
+      run.day.warnings.push(notPeriodic(mostDays));
+      break;
+    }
+    run = runDay(carryOver(run.day), tolerance, options);
+  }
+  const work = { steps: run.steps, rejected: run.rejected, newton: run.day.air.rounds };
+  return toRecord(run.recorder, run.day, work, run.books === undefined ? undefined : closeBooks(run.day, run.books));
+}
+
+function runDay(day: Day, tolerance: number, options: DayOptions): Run {
+  const step = newStep(day, ROS34PW2);
   const run: Run = {
     day,
-    step: newStep(day, ROS34PW2),
+    step,
     watch: newWatch(day),
     recorder: newRecorder(day),
     startPower: new Float64Array(day.bedPower.length),
+    books: options.ledger === true ? openBooks(day, step) : undefined,
+    began: { y: day.y.slice(), c: day.c.slice() },
     tolerance,
     relative: tolerance * RELATIVE_PER_KELVIN,
     steps: 0,
@@ -87,8 +116,7 @@ export function simulatePlant(plant: Plant, options: DayOptions = {}): DayRecord
     stuck: 0,
   };
   march(run, options);
-  const work = { steps: run.steps, rejected: run.rejected, newton: day.air.rounds };
-  return toRecord(run.recorder, day, work, undefined);
+  return run;
 }
 
 function march(run: Run, options: DayOptions): void {
@@ -143,6 +171,7 @@ function stepTowards(run: Run, goal: number): void {
   run.stuck = taken > 0 ? 0 : run.stuck + 1;
   if (taken === 0) return;
   run.steps += 1;
+  if (run.books !== undefined) bookStep(day, step, run.books, taken);
   day.y.set(step.endY);
   day.c.set(step.endC);
   day.heatRate.set(step.endHeat);

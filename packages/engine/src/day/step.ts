@@ -27,7 +27,7 @@ export interface Step {
   /** 1 for temperatures that the error control looks at, 0 for stars and fixed zones. */
   readonly watchedSlot: Float64Array;
   /** Called when the rates of stage i are fresh; for the ledger. */
-  observe: ((stage: number, y: Float64Array, c: Float64Array) => void) | undefined;
+  observe: ((stage: number, y: Float64Array, c: Float64Array, time: number) => void) | undefined;
 }
 
 export function newStep(day: Day, method: Method): Step {
@@ -61,7 +61,7 @@ export function newStep(day: Day, method: Method): Step {
 /** Keeps what the coming attempts have in common. The day's rates are those of its present state. */
 export function startStep(day: Day, step: Step): void {
   freeze(day.plant.heat, day.heat, day.air, day.y);
-  step.observe?.(0, day.y, day.c);
+  step.observe?.(0, day.y, day.c, day.moment.time);
 }
 
 /**
@@ -86,7 +86,7 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
       heatRate = stageHeat;
       cellRate = stageCells;
     }
-    if (i > 0) step.observe?.(i, stageY, stageC);
+    if (i > 0) step.observe?.(i, stageY, stageC, day.moment.time + method.node[i]! * length);
     solveHeatStage(day, step, i, length, inverse, heatRate, drifts);
     if (hasCells) solveCellStage(day, step, i, length, inverse, cellRate, drifts);
   }

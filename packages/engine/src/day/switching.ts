@@ -78,7 +78,9 @@ export function setBed(day: Day, m: number, state: number): void {
 
 /** Puts the bed exactly on its set-point and keeps it there. */
 export function holdBed(day: Day, m: number): void {
-  day.y[day.plant.controls.machines[m]!.bedSlot] = day.bedSet[m]!;
+  const { bedSlot } = day.plant.controls.machines[m]!;
+  day.broughtToSet += day.plant.heat.capacity[bedSlot]! * (day.bedSet[m]! - day.y[bedSlot]!);
+  day.y[bedSlot] = day.bedSet[m]!;
   setBed(day, m, HOLDING);
 }
 

@@ -1,0 +1,216 @@
+// The contaminants' balances, counted as the integrator counts them (see ledger-heat.ts).
+
+import type { Day } from './day.ts';
+import type { Step } from './step.ts';
+import type { TransportNetwork } from './transport-network.ts';
+
+const EMITTED = 0;
+const DEPOSITED = 1;
+const COAGULATED = 2;
+const FILTERED = 3;
+const TO_BOUNDARY = 4;
+const KINDS = 5;
+
+export interface ContaminantBook {
+  /** Fluxes, units/s, by stage, contaminant and kind. */
+  readonly stage: Float64Array;
+  /** Units, by contaminant and kind. */
+  readonly sum: Float64Array;
+  readonly moved: Float64Array;
+  readonly start: Float64Array;
+}
+
+export function openContaminantBook(day: Day, step: Step): ContaminantBook {
+  const { count } = day.plant.transport;
+  return {
+    stage: new Float64Array(step.method.stages * count * KINDS),
+    sum: new Float64Array(count * KINDS),
+    moved: new Float64Array(count),
+    start: Float64Array.from({ length: count }, (_, k) => storedAmount(day, k)),
+  };
+}
+
+/** Σ V C of the solved zones, units. */
+export function storedAmount({ plant, c }: Day, k: number): number {
+  const { zones, free, volume } = plant.transport;
+  let sum = 0;
+  for (let z = 0; z < zones; z += 1) if (free[z] === 1) sum += volume[z]! * c[k * zones + z]!;
+  return sum;
+}
+
+export function observeContaminants(
+  day: Day,
+  book: ContaminantBook,
+  stage: number,
+  c: Float64Array,
+  time: number,
+): void {
+  const { plant, transport } = day;
+  const { count, zones, free } = plant.transport;
+  for (let k = 0; k < count; k += 1) {
+    const at = (stage * count + k) * KINDS;
+    const flux = book.stage.subarray(at, at + KINDS);
+    flux.fill(0);
+    for (let z = 0; z < zones; z += 1) {
+      const cell = k * zones + z;
+      if (free[z] === 0) continue;
+      flux[EMITTED] = flux[EMITTED]! + transport.emission[cell]!;
+      flux[DEPOSITED] = flux[DEPOSITED]! + plant.transport.deposition[cell]! * c[cell]!;
+      flux[COAGULATED] = flux[COAGULATED]! + plant.transport.coagulation[cell]! * c[cell]! * c[cell]!;
+    }
+    flux[EMITTED] = flux[EMITTED]! + fading(day, k, time, false);
+    addStreams(day, flux, k, c, false);
+  }
+}
+
+export function bookContaminants(day: Day, step: Step, book: ContaminantBook, length: number): void {
+  const { plant, transport } = day;
+  const { count, zones, free, deposition, coagulation } = plant.transport;
+  const { method, cellStages } = step;
+  const slope = new Float64Array(KINDS);
+  for (let i = 0; i < method.stages; i += 1) {
+    const v = cellStages[i]!;
+    const weight = method.b[i]! * length;
+    for (let k = 0; k < count; k += 1) {
+      slope.fill(0);
+      for (let z = 0; z < zones; z += 1) {
+        const cell = k * zones + z;
+        if (free[z] === 0) continue;
+        slope[DEPOSITED] = slope[DEPOSITED]! + deposition[cell]! * v[cell]!;
+        slope[COAGULATED] =
+          slope[COAGULATED]! + 2 * coagulation[cell]! * transport.frozenConcentration[cell]! * v[cell]!;
+      }
+      slope[EMITTED] = length * method.g[i]! * fading(day, k, day.moment.time, true);
+      addStreams(day, slope, k, v, true);
+      for (let kind = 0; kind < KINDS; kind += 1) {
+        const amount = weight * (book.stage[(i * count + k) * KINDS + kind]! + slope[kind]!);
+        book.sum[k * KINDS + kind] = book.sum[k * KINDS + kind]! + amount;
+        book.moved[k] = book.moved[k]! + Math.abs(amount);
+      }
+    }
+  }
+}
+
+/** Bursts and tails in solved zones: their rate, or its slope in time. */
+function fading({ plant, transport }: Day, k: number, time: number, drift: boolean): number {
+  const { zones, free } = plant.transport;
+  let sum = 0;
+  for (let i = 0; i < transport.fadingCount; i += 1) {
+    const cell = transport.fadingCell[i]!;
+    if (Math.floor(cell / zones) !== k || free[cell % zones] === 0) continue;
+    const constant = transport.fadingTime[i]!;
+    const rate = transport.fadingRate[i]! * Math.exp((transport.fadingStart[i]! - time) / constant);
+    sum += drift ? -rate / constant : rate;
+  }
+  return sum;
+}
+
+/**
+ * Adds what streams of air filter and carry over the border. With `frozen` the flows are those of the step's matrix and `c`
+ * is a change, so that what carbon gives back of itself does not count.
+ */
+function addStreams(day: Day, flux: Float64Array, k: number, c: Float64Array, frozen: boolean): void {
+  const { plant, air, heat } = day;
+  const net = plant.transport;
+  const flow = frozen ? heat.frozenFlow : air.flow;
+  const counter = frozen ? heat.frozenCounter : air.counter;
+  for (let p = 0; p < net.paths; p += 1) {
+    const back = counter[p]!;
+    const forward = (Math.max(flow[p]!, 0) + back) / net.referenceDensity;
+    const backward = (Math.max(-flow[p]!, 0) + back) / net.referenceDensity;
+    addPassage(day, flux, k, p, net.pathAt.a[p]!, net.pathAt.b[p]!, forward, c, frozen);
+    addPassage(day, flux, k, p, net.pathAt.b[p]!, net.pathAt.a[p]!, backward, c, frozen);
+  }
+  const mixing = frozen ? heat.frozenExchangeFlow : heat.exchangeFlow;
+  for (let i = 0; i < mixing.length; i += 1) {
+    crossBorder(net, flux, k, net.exchangeAt.a[i]!, net.exchangeAt.b[i]!, mixing[i]!, c);
+    crossBorder(net, flux, k, net.exchangeAt.b[i]!, net.exchangeAt.a[i]!, mixing[i]!, c);
+  }
+  const [entering, leaving] = frozen ? [heat.frozenChangeIn, heat.frozenChangeOut] : [heat.changeIn, heat.changeOut];
+  for (let i = 0; i < entering.length; i += 1) {
+    const [zone, outer] = [net.changeAt.a[i]!, net.changeAt.b[i]!];
+    crossBorder(net, flux, k, outer, zone, entering[i]! / net.referenceDensity, c);
+    crossBorder(net, flux, k, zone, outer, leaving[i]! / net.referenceDensity, c);
+  }
+  addRecirculations(day, flux, k, c, frozen);
+}
+
+function crossBorder(
+  net: TransportNetwork,
+  flux: Float64Array,
+  k: number,
+  from: number,
+  to: number,
+  volume: number,
+  c: Float64Array,
+): void {
+  const amount = volume * c[k * net.zones + from]!;
+  if (net.free[from] === 1 && net.free[to] === 0) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! + amount;
+  if (net.free[from] === 0 && net.free[to] === 1) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! - amount;
+}
+
+function addPassage(
+  day: Day,
+  flux: Float64Array,
+  k: number,
+  p: number,
+  from: number,
+  to: number,
+  volume: number,
+  c: Float64Array,
+  frozen: boolean,
+): void {
+  const net = day.plant.transport;
+  const outwards = net.free[from] === 1;
+  const inwards = net.free[to] === 1;
+  if (volume === 0 || (!outwards && !inwards)) return;
+  const leaving = volume * c[k * net.zones + from]!;
+  const filtered = leaving * net.pass[k * net.paths + p]!;
+  const load = net.carbonOnPath[k * net.paths + p]!;
+  let arriving = filtered;
+  if (load >= 0) {
+    const star = frozen ? 0 : day.transport.carbonStar[load]!;
+    arriving -= net.carbon[load]!.efficiency * (filtered - volume * star);
+  }
+  flux[FILTERED] = flux[FILTERED]! + leaving - arriving;
+  if (outwards && !inwards) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! + arriving;
+  if (!outwards && inwards) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! - leaving;
+}
+
+function addRecirculations(day: Day, flux: Float64Array, k: number, c: Float64Array, frozen: boolean): void {
+  const net = day.plant.transport;
+  const count = net.recirculationFlow.length;
+  for (let r = 0; r < count; r += 1) {
+    const zone = net.recirculationZone[r]!;
+    if (day.transport.recirculationOn[r] === 0 || net.free[zone] === 0) continue;
+    const passing = net.recirculationFlow[r]! * c[k * net.zones + zone]!;
+    let removed = net.recirculationEfficiency[k * count + r]! * passing;
+    const load = net.carbonOnRecirculation[k * count + r]!;
+    if (load >= 0) {
+      const star = frozen ? 0 : day.transport.carbonStar[load]!;
+      removed += net.carbon[load]!.efficiency * (passing - removed - net.recirculationFlow[r]! * star);
+    }
+    flux[FILTERED] = flux[FILTERED]! + removed;
+  }
+}
+
+export interface ContaminantSums {
+  readonly emitted: number;
+  readonly deposited: number;
+  readonly coagulated: number;
+  readonly filtered: number;
+  readonly toBoundary: number;
+  readonly moved: number;
+}
+
+export function contaminantSums({ sum, moved }: ContaminantBook, k: number): ContaminantSums {
+  const of = (kind: number): number => sum[k * KINDS + kind]!;
+  return {
+    emitted: of(EMITTED),
+    deposited: of(DEPOSITED),
+    coagulated: of(COAGULATED),
+    filtered: of(FILTERED),
+    toBoundary: of(TO_BOUNDARY),
+    moved: moved[k]!,
+  };
+}
