@@ -1,0 +1,115 @@
+// The judge: measures of the nominal day, of sampled days and of days with each remedy, made into findings.
+
+import { type AssumedInput, assumedInputs } from '../cabinet/assumed-inputs.ts';
+import type { Cabinet } from '../cabinet/cabinet.ts';
+import type { Origins } from '../cabinet/origin.ts';
+import type { Trade } from '../trades/measure.ts';
+import { bandOf, chanceInside } from './bands.ts';
+import { driversOf } from './drivers.ts';
+import type { Finding } from './finding.ts';
+import { type DayMeasure, measureAll } from './pipeline.ts';
+import { remediesToTry, triedRemedies } from './remedies-tried.ts';
+import { sampleInputs, sampleVariants } from './sample-variants.ts';
+import { type CabinetSource, type Evaluate, evaluateHere, type Outcome, type Variant } from './variants.ts';
+import { verdictOf } from './verdict.ts';
+
+/** A cabinet file that was read, with its text: variants start from the text. */
+export interface ReadSource extends CabinetSource {
+  readonly cabinet: Cabinet;
+  readonly origins: Origins;
+}
+
+export interface JudgeOptions {
+  /** Days run with other inputs; 0 gives verdicts from the nominal value alone. */
+  readonly samples?: number;
+  readonly seed?: number;
+  /** Try remedies of what is tight or fails. */
+  readonly remedies?: boolean;
+  readonly evaluate?: Evaluate;
+  readonly trades?: readonly Trade[];
+  readonly progress?: (done: number, all: number) => void;
+  readonly stop?: () => boolean;
+}
+
+export interface Judgement {
+  readonly version: 1;
+  readonly findings: readonly Finding[];
+  readonly samples: {
+    readonly asked: number;
+    readonly ran: number;
+    /** What stopped samples from running, each said once. */
+    readonly faults: readonly string[];
+  };
+  readonly remediesTried: number;
+  /** The person stopped it: samples or remedies are missing. */
+  readonly stopped: boolean;
+}
+
+export const USUAL_SAMPLES = 24;
+
+export async function judge(source: ReadSource, options: JudgeOptions = {}): Promise<Judgement> {
+  const { samples = USUAL_SAMPLES, seed = 1, remedies = true, trades, progress, stop = () => false } = options;
+  const evaluate = options.evaluate ?? evaluateHere(source, trades);
+  const nominal = measureAll(source.cabinet, trades);
+  const inputs = assumedInputs(source.origins);
+  const columns = sampleInputs(inputs, samples, seed);
+
+  let done = 1;
+  let all = 1 + samples;
+  const run = (variants: readonly Variant[]): Promise<readonly (Outcome | undefined)[]> =>
+    evaluate(variants, {
+      finished: () => {
+        done += 1;
+        progress?.(done, all);
+      },
+      stop,
+    });
+  const sampled = await run(sampleVariants([], columns, samples));
+  const judged = [...nominal.values()].map((measure) => judged1(measure, sampled, columns, inputs));
+
+  const trials = remedies && !stop() ? remediesToTry(judged) : [];
+  all += trials.length;
+  const outcomes = await run(trials.map(({ edits }) => ({ edits, inputs: {} })));
+  const findings = judged.map((finding) => ({ ...finding, tried: triedRemedies(finding, judged, trials, outcomes) }));
+
+  const ran = sampled.filter((outcome) => outcome !== undefined && outcome.fault === undefined).length;
+  return {
+    version: 1,
+    findings,
+    samples: { asked: samples, ran, faults: [...new Set(sampled.flatMap((outcome) => outcome?.fault ?? []))] },
+    remediesTried: outcomes.filter((outcome) => outcome !== undefined).length,
+    stopped: stop(),
+  };
+}
+
+/** One finding from its nominal measure and its values in the samples, without remedies. */
+function judged1(
+  measure: DayMeasure,
+  sampled: readonly (Outcome | undefined)[],
+  columns: ReadonlyMap<string, readonly number[]>,
+  inputs: readonly AssumedInput[],
+): Finding {
+  const { id, value, limit, logarithmic = false } = measure;
+  const present = sampled.flatMap((outcome, at) => {
+    const found = outcome?.values[id];
+    return found === undefined ? [] : [{ at, value: found }];
+  });
+  const values = present.map(({ value: found }) => found);
+  const band = bandOf(values, logarithmic);
+  const present1 = new Map([...columns].map(([path, column]) => [path, present.map(({ at }) => column[at]!)] as const));
+  return {
+    ...measure,
+    verdict: verdictOf(value, band, limit),
+    ...band,
+    ...(limit !== undefined && band !== undefined ? { chance: chanceInside(limit, values) } : {}),
+    drivers:
+      band === undefined
+        ? []
+        : driversOf(present1, values).map(({ path, share }) => ({
+            path,
+            share,
+            label: inputs.find((input) => input.path === path)?.label ?? path,
+          })),
+    tried: [],
+  };
+}

@@ -1,0 +1,45 @@
+// From a cabinet to the measures of all its days: assemble, simulate, ask every trade.
+
+import type { Cabinet } from '../cabinet/cabinet.ts';
+import { simulateDay } from '../day/simulate-day.ts';
+import { assemble } from '../network/assemble.ts';
+import type { DayRun, Measure, Trade } from '../trades/measure.ts';
+import { trades as allTrades } from '../trades/trades.ts';
+
+export interface DayMeasure extends Measure {
+  /** `trade/quantity/part/day`. */
+  readonly id: string;
+  readonly day: string;
+}
+
+/** Simulates one day of a cabinet. */
+export function runDay(cabinet: Cabinet, day: string): DayRun {
+  const assembly = assemble(cabinet, day);
+  const record = simulateDay(assembly.network, { periodic: cabinet.days[day]!.repeated });
+  return { cabinet, day, assembly, record };
+}
+
+export function findingId({ trade, quantity, part }: Measure, day: string): string {
+  return `${trade}/${quantity}/${part}/${day}`;
+}
+
+/** Measures of one day by finding id. Two measures of one id are a bug of their trade. */
+export function measureDay(run: DayRun, trades: readonly Trade[] = allTrades): Map<string, DayMeasure> {
+  const measures = new Map<string, DayMeasure>();
+  for (const trade of trades) {
+    for (const measure of trade.measure(run)) {
+      const id = findingId(measure, run.day);
+      if (measures.has(id)) throw new Error(`two measures are called ${id}`);
+      measures.set(id, { ...measure, id, day: run.day });
+    }
+  }
+  return measures;
+}
+
+/** Measures of all days, in the order of days and trades. */
+export function measureAll(cabinet: Cabinet, trades: readonly Trade[] = allTrades): Map<string, DayMeasure> {
+  const all = new Map<string, DayMeasure>();
+  for (const day of Object.keys(cabinet.days))
+    for (const [id, measure] of measureDay(runDay(cabinet, day), trades)) all.set(id, measure);
+  return all;
+}

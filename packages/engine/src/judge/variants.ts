@@ -1,0 +1,95 @@
+// Variants of one cabinet file: edits to the file, and inputs set to other numbers. Variants and their outcomes are plain data,
+// so that a batch can be spread over workers; the outcome does not depend on who ran it, or in which order.
+
+import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
+import { readCabinet } from '../cabinet/read-cabinet.ts';
+import { setInput } from '../cabinet/set-input.ts';
+import type { Trade } from '../trades/measure.ts';
+import { measureAll } from './pipeline.ts';
+
+/** A cabinet file's name and text. */
+export interface CabinetSource {
+  readonly file: string;
+  readonly text: string;
+}
+
+export interface Variant {
+  /** Applied to the file, in order. */
+  readonly edits: readonly Edit[];
+  /** Then these numbers of the resolved cabinet are replaced, by path. */
+  readonly inputs: Readonly<Record<string, number>>;
+}
+
+export interface Outcome {
+  /** By finding id; findings without a value are left out. */
+  readonly values: Readonly<Record<string, number>>;
+  readonly limits: Readonly<Record<string, number>>;
+  /** Why there is none: what was wrong with the edited file, or that the day could not be run. */
+  readonly fault?: string;
+}
+
+export interface BatchHooks {
+  /** Called after each variant. */
+  readonly finished: () => void;
+  /** True when no further variant is wanted; what is left out is undefined in the answer. */
+  readonly stop: () => boolean;
+}
+
+/** Runs a batch; outcomes in the order of the variants. */
+export type Evaluate = (variants: readonly Variant[], hooks: BatchHooks) => Promise<readonly (Outcome | undefined)[]>;
+
+/** A function that runs variants of one file; cabinets are kept by their edits. */
+export function variantRunner(source: CabinetSource, trades?: readonly Trade[]): (variant: Variant) => Outcome {
+  const read = new Map<string, Cabinet | string>();
+  const cabinetOf = (edits: readonly Edit[]): Cabinet | string => {
+    const key = JSON.stringify(edits);
+    const known = read.get(key);
+    if (known !== undefined) return known;
+    const answer = readCabinet(source.file, source.text, edits);
+    const cabinet = answer.ok ? answer.cabinet : (answer.complaints[0]?.what ?? 'the edited file cannot be read');
+    read.set(key, cabinet);
+    return cabinet;
+  };
+  return ({ edits, inputs }) => {
+    const base = cabinetOf(edits);
+    if (typeof base === 'string') return { values: {}, limits: {}, fault: base };
+    try {
+      const cabinet = Object.entries(inputs).reduce((made, [path, value]) => setInput(made, path, value), base);
+      return outcomeOf(cabinet, trades);
+    } catch (error) {
+      // Far samples of several inputs together may make a network that no day can be run on; that is an answer, not an end.
+      return { values: {}, limits: {}, fault: error instanceof Error ? error.message : String(error) };
+    }
+  };
+}
+
+function outcomeOf(cabinet: Cabinet, trades: readonly Trade[] | undefined): Outcome {
+  const values: Record<string, number> = {};
+  const limits: Record<string, number> = {};
+  for (const [id, { value, limit }] of measureAll(cabinet, trades)) {
+    if (value !== undefined) values[id] = value;
+    if (limit !== undefined) limits[id] = limit.value;
+  }
+  return { values, limits };
+}
+
+// Browsers and Node have it, the language's own library does not: it is all that this package asks of its surroundings.
+declare function setTimeout(run: () => void, milliseconds: number): unknown;
+
+/** Runs a batch in this process and lets others have their turn between variants. */
+export function evaluateHere(source: CabinetSource, trades?: readonly Trade[]): Evaluate {
+  const run = variantRunner(source, trades);
+  return async (variants, { finished, stop }) => {
+    const outcomes: (Outcome | undefined)[] = [];
+    for (const variant of variants) {
+      if (stop()) {
+        outcomes.push(undefined);
+        continue;
+      }
+      outcomes.push(run(variant));
+      finished();
+      await new Promise<void>((resolve) => setTimeout(resolve, 0));
+    }
+    return outcomes;
+  };
+}

@@ -1,0 +1,110 @@
+// Is what switches the fan a good proxy for what the job gives off? How much is released before it starts and after it stops.
+
+import type { Control } from '../../cabinet/cabinet.ts';
+import { fanShares } from '../air-ways.ts';
+import { causes } from '../causes.ts';
+import { type Course, valueAt } from '../course.ts';
+import type { DayRun, Measure } from '../measure.ts';
+import { limitFor } from '../person-limit.ts';
+import { connectedBays, exhaustsOf, fansIn, hasFilter, turnsAirRound } from '../plant.ts';
+import { type Print, printsOf } from '../prints.ts';
+import { fanWithJob } from '../remedies.ts';
+import { contaminantWords } from './contaminants.ts';
+import type { Release } from './emitted.ts';
+import { unguardedLimit } from './limits.ts';
+
+export function timing(run: DayRun, releases: readonly Release[]): Measure[] {
+  return printsOf(run).flatMap((print) => unguarded(run, print, releases));
+}
+
+function unguarded(run: DayRun, print: Print, releases: readonly Release[]): Measure[] {
+  const { cabinet } = run;
+  const reached = connectedBays(cabinet, print.machine.bay);
+  const guards = [
+    ...exhaustsOf(cabinet).filter((id) => reached.includes(cabinet.paths[id]!.from)),
+    ...Object.keys(cabinet.paths).filter((id) => {
+      const path = cabinet.paths[id]!;
+      return turnsAirRound(path) && hasFilter(path) && path.from === print.machine.bay;
+    }),
+  ];
+  const fans = guards.flatMap((id) => fansIn(cabinet.paths[id]!));
+  if (fans.length === 0 || fans.some(({ control }) => control.kind === 'always')) return [];
+  const shares = guards.flatMap((id) => fanShares(run, id));
+  const isOn = (time: number): boolean => shares.some((share) => valueAt(share, time) > 0);
+  const parts = releases
+    .filter(({ machine, mode }) => machine === print.machineId && mode === print.id)
+    .map((release) => ({ release, ...split(release, isOn) }));
+  if (parts.length === 0) return [];
+  const worst = parts.reduce((a, b) => (b.before + b.during + b.after > a.before + a.during + a.after ? b : a));
+  const controls = [...new Set(fans.map(({ control }) => controlWords(control)))].join(' or ');
+  const step = (text: string, value: number): Measure['steps'][number] => ({ text, value, unit: 'share' });
+  return [
+    {
+      trade: 'air-quality',
+      quantity: 'unguarded-release',
+      part: print.part,
+      title: 'share of what the job gives off while no fan draws it away',
+      value: worst.before + worst.during + worst.after,
+      unit: 'share',
+      limit: limitFor(cabinet, unguardedLimit),
+      steps: [
+        { text: `${guards.join(', ')} is switched ${controls}`, inputs: guards.map((id) => `paths.${id}.parts`) },
+        { text: `worst for ${contaminantWords(worst.release.contaminant)}` },
+        step('given off before the fan first runs', worst.before),
+        step('given off in pauses of the fan during the job', worst.during),
+        step('given off after the job while the fan rests', worst.after),
+        { text: 'particles come most in the first minutes; vapours go on from the warm part after the end' },
+      ],
+      remedies: fanWithJob(cabinet, guards, print.machineId),
+      cause: causes.lateFan,
+      weight: 0.5,
+      better: 'lower',
+    },
+  ];
+}
+
+/** Shares of a release with no fan running: before it first runs in the job, later in the job, after the job. */
+function split(
+  { course, start, end, total }: Release,
+  isOn: (time: number) => boolean,
+): { before: number; during: number; after: number } {
+  let [before, during, after, started] = [0, 0, 0, isOn(Math.max(start, 0) - 1)];
+  forEachStep(course, (middle, amount) => {
+    const on = isOn(middle);
+    if (on) {
+      started = true;
+      return;
+    }
+    if (middle >= end) after += amount;
+    else if (started) during += amount;
+    else before += amount;
+  });
+  return { before: before / total, during: during / total, after: after / total };
+}
+
+function forEachStep({ times, values }: Course, use: (middle: number, amount: number) => void): void {
+  for (let at = 1; at < times.length; at += 1) {
+    const span = times[at]! - times[at - 1]!;
+    if (span > 0) use((times[at]! + times[at - 1]!) / 2, ((values[at]! + values[at - 1]!) / 2) * span);
+  }
+}
+
+function controlWords(control: Control): string {
+  switch (control.kind) {
+    case 'always':
+      return 'on for good';
+    case 'never':
+      return 'off for good';
+    case 'timer':
+      return 'by the clock';
+    case 'job':
+      return 'by the job itself';
+    case 'thermostat':
+    case 'stages':
+      return 'by temperature, which follows the job late';
+    case 'proportional':
+      return 'by temperature, faster as it gets warmer';
+    case 'air-quality':
+      return `by ${control.contaminant} in ${control.place}`;
+  }
+}

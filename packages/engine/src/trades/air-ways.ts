@@ -1,0 +1,90 @@
+// The day's air, path by path: how much, of which zone, with what in it.
+
+import type { AirPath } from '../network/network.ts';
+import { type Course, courseFrom, courseOf } from './course.ts';
+import type { DayRun } from './measure.ts';
+import { fansIn } from './plant.ts';
+import { courseOn } from './switched.ts';
+
+/** Zones whose air the cabinet encloses: bays and machines' own chambers. */
+export function insideZones({ assembly }: DayRun): Set<string> {
+  const chambers = Object.values(assembly.machines).flatMap(({ chamber }) => chamber ?? []);
+  return new Set([...Object.values(assembly.bays).flatMap(({ zones }) => zones), ...chambers]);
+}
+
+/** Volume-weighted mean over a bay's zones of any table of zones. */
+export function bayCourse(run: DayRun, bay: string, of: (zone: string) => Course): Course {
+  const { zones, volumes } = run.assembly.bays[bay]!;
+  const courses = zones.map(of);
+  if (courses.length === 1) return courses[0]!;
+  const whole = volumes.reduce((sum, volume) => sum + volume, 0);
+  return courseFrom(run.record, (row) =>
+    courses.reduce((sum, { values }, at) => sum + (values[row]! * volumes[at]!) / whole, 0),
+  );
+}
+
+export function temperatureOf({ record }: DayRun, name: string): Course {
+  return courseOf(record, record.temperatures, name);
+}
+
+/** kg/s, positive from `from` to `to`. */
+export function massFlow({ record }: DayRun, path: string): Course {
+  return courseOf(record, record.flows, path);
+}
+
+/** Density of a zone's air, as the network takes it. */
+export function zoneDensity(run: DayRun, zone: string): Course {
+  const { density, constants } = run.record.network;
+  const temperature = temperatureOf(run, zone);
+  return courseFrom(run.record, (row) =>
+    density.model === 'constant'
+      ? density.value
+      : constants.atmosphere / (constants.gasConstant * temperature.values[row]!),
+  );
+}
+
+/** m³/s at the density of the air that flows. */
+export function volumeFlow(run: DayRun, path: Pick<AirPath, 'name' | 'from' | 'to'>): Course {
+  const flow = massFlow(run, path.name);
+  const [from, to] = [zoneDensity(run, path.from), zoneDensity(run, path.to)];
+  return courseFrom(run.record, (row) => {
+    const mass = flow.values[row]!;
+    return mass / (mass >= 0 ? from.values[row]! : to.values[row]!);
+  });
+}
+
+/** Pressure of a zone's air at a height against another zone's there, Pa. */
+export function pressureBetween(run: DayRun, zone: string, other: string, z: number): Course {
+  const { record } = run;
+  const side = (name: string): Course => {
+    const { zRef } = record.network.zones.find((candidate) => candidate.name === name)!;
+    const pressure = courseOf(record, record.pressures, name);
+    const density = zoneDensity(run, name);
+    return courseFrom(
+      record,
+      (row) => pressure.values[row]! - density.values[row]! * record.network.constants.gravity * (z - zRef),
+    );
+  };
+  const [inner, outer] = [side(zone), side(other)];
+  return courseFrom(record, (row) => inner.values[row]! - outer.values[row]!);
+}
+
+export function pathOf({ record }: DayRun, name: string): AirPath {
+  const path = record.network.paths.find((candidate) => candidate.name === name);
+  if (path === undefined) throw new Error(`the network has no path "${name}"`);
+  return path;
+}
+
+/** Share of full speed of each fan of a cabinet path over the day, in the order of its parts. */
+export function fanShares(run: DayRun, id: string): Course[] {
+  const { record, assembly, cabinet } = run;
+  const places = assembly.paths[id]!;
+  const turned = record.network.recirculations.find(
+    ({ name }) => places.kind === 'recirculation' && name === places.name,
+  );
+  if (turned !== undefined) {
+    const on = courseOn(run, turned.active);
+    return fansIn(cabinet.paths[id]!).map(() => on);
+  }
+  return places.fans.map((name) => courseOf(record, record.fanSpeeds, name));
+}

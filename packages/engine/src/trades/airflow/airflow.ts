@@ -1,0 +1,12 @@
+// The airflow trade: what each fan really moves, what starves it, how much air passes each bay and which way the gaps leak.
+
+import type { Trade } from '../measure.ts';
+import { bays } from './bays.ts';
+import { fanNoise } from './fan-noise.ts';
+import { fans } from './fans.ts';
+
+export const airflow: Trade = {
+  id: 'airflow',
+  title: 'Airflow',
+  measure: (run) => [...fans(run), ...bays(run), ...fanNoise(run)],
+};

@@ -1,0 +1,118 @@
+// How loud the fans are at 1 m in the free field, all together: what their catalogue says, corrected for speed.
+
+import { fanNoise as levelAtSpeed } from '@stillair/physics';
+import { formatClock } from '../../units/format.ts';
+import { fanShares } from '../air-ways.ts';
+import { causes } from '../causes.ts';
+import { courseFrom, largest, type Moment } from '../course.ts';
+import type { DayRun, Measure } from '../measure.ts';
+import { fansIn } from '../plant.ts';
+import { quieterFan } from '../remedies.ts';
+import { noiseLimit } from './limits.ts';
+
+/** Night, s after midnight. */
+const NIGHT = { end: 6 * 3600, start: 22 * 3600 } as const;
+const DAY = 86400;
+
+interface Source {
+  readonly input: string;
+  readonly kind: string;
+  readonly levelAtRow: (row: number) => number;
+}
+
+export function fanNoise(run: DayRun): Measure[] {
+  const sources = sourcesOf(run);
+  if (sources.length === 0) return [];
+  const { times } = run.record;
+  const isNight = (row: number): boolean => {
+    const clock = times[row]! % DAY;
+    return clock < NIGHT.end || clock >= NIGHT.start;
+  };
+  const loudest = (counts: (row: number) => boolean): Moment =>
+    largest(courseFrom(run.record, (row) => (counts(row) ? levelOf(sources, row) : Number.NEGATIVE_INFINITY)));
+  return [
+    measure(
+      run,
+      'fan-noise',
+      'fans together at 1 m, loudest of the day',
+      sources,
+      loudest(() => true),
+      'day',
+    ),
+    measure(
+      run,
+      'fan-noise-night',
+      'fans together at 1 m, loudest between 22:00 and 6:00',
+      sources,
+      loudest(isNight),
+      'night',
+    ),
+  ];
+}
+
+function sourcesOf(run: DayRun): Source[] {
+  return Object.entries(run.cabinet.paths).flatMap(([id, path]) => {
+    const shares = fanShares(run, id);
+    return fansIn(path).map(({ kind, noiseDbA, speed }, at) => ({
+      kind: `${kind} in ${id}`,
+      input: `paths.${id}.parts.${path.parts.findIndex((part) => part.part === 'fan')}.noiseDbA`,
+      levelAtRow: (row: number) => {
+        const share = speed * shares[at]!.values[row]!;
+        return share > 0 ? levelAtSpeed(noiseDbA, { speed: share }) : Number.NEGATIVE_INFINITY;
+      },
+    }));
+  });
+}
+
+/** Levels add as powers. */
+function levelOf(sources: readonly Source[], row: number): number {
+  return 10 * Math.log10(sources.reduce((sum, { levelAtRow }) => sum + 10 ** (levelAtRow(row) / 10), 0));
+}
+
+function measure(
+  run: DayRun,
+  quantity: string,
+  title: string,
+  sources: readonly Source[],
+  { value, time }: Moment,
+  when: 'day' | 'night',
+): Measure {
+  const limit = noiseLimit(run.cabinet, when);
+  const runs = Number.isFinite(value);
+  const row = run.record.times.indexOf(time);
+  return {
+    trade: 'airflow',
+    quantity,
+    part: 'cabinet',
+    title,
+    value: runs ? Math.max(value, 0) : 0,
+    unit: 'sound-level',
+    ...(limit === undefined ? {} : { limit }),
+    ...(runs ? { at: time } : {}),
+    steps: runs
+      ? [
+          ...sources
+            .filter(({ levelAtRow }) => Number.isFinite(levelAtRow(row)))
+            .map(({ kind, input, levelAtRow }) => ({
+              text: `${kind}, at its speed at ${formatClock(time)}`,
+              value: levelAtRow(row),
+              unit: 'sound-level',
+              formula: 'L = L_catalogue + 50 lg(speed share)',
+              source: 'fan laws of sound, from memory',
+              inputs: [input],
+            })),
+          {
+            text: 'together, in the free field at 1 m; boards, mufflers, room and distance are not in this figure',
+            value,
+            unit: 'sound-level',
+            formula: 'L = 10 lg Σ 10^(L_i/10)',
+          },
+        ]
+      : [{ text: 'no fan runs then' }],
+    remedies: limit === undefined ? [] : quieterFan(run.cabinet),
+    cause: causes.noise,
+    weight: 0.3,
+    better: 'lower',
+    compared: true,
+  };
+}

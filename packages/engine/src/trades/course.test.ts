@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  type Course,
+  firstReaching,
+  integralOf,
+  largest,
+  largestMean,
+  meanOf,
+  timeAbove,
+  valueAt,
+  within,
+} from './course.ts';
+
+const course = (...points: [number, number][]): Course => ({
+  times: Float64Array.from(points, ([time]) => time),
+  values: Float64Array.from(points, ([, value]) => value),
+});
+const tent = course([0, 0], [10, 10], [20, 0]);
+const jump = course([0, 1], [10, 1], [10, 5], [20, 5]);
+
+describe('course', () => {
+  it('exact: a tent has its peak, its integral and its time above half height', () => {
+    expect(largest(tent)).toEqual({ value: 10, time: 10 });
+    expect(integralOf(tent)).toBe(100);
+    expect(timeAbove(tent, 5)).toBe(10);
+    expect(meanOf(within(tent, 5, 15))).toBe(7.5);
+    expect(firstReaching(tent, 4, 'below')).toBe(4);
+    expect(firstReaching(within(tent, 10, 20), 4, 'above')).toBe(16);
+    expect(firstReaching(tent, 11, 'below')).toBeUndefined();
+  });
+
+  it('exact: a part starts after a jump and ends before one', () => {
+    expect([...within(jump, 10, 20).values]).toEqual([5, 5]);
+    expect([...within(jump, 0, 10).values]).toEqual([1, 1]);
+    expect([...within(jump, 10, 15).times]).toEqual([10, 15]);
+    expect(valueAt(jump, 10)).toBe(5);
+    expect(valueAt(jump, 9.9)).toBe(1);
+    expect(timeAbove(jump, 3)).toBe(10);
+  });
+
+  it('exact: the largest mean over a window lies around the peak; a repeating day goes on into its morning', () => {
+    expect(largestMean(tent, 10, false).value).toBeCloseTo(7.5, 12); // window 5 … 15, both ends between rows
+    const night = course([0, 8], [5, 8], [5, 0], [15, 0], [15, 8], [20, 8]);
+    expect(largestMean(night, 10, false).value).toBe(4);
+    expect(largestMean(night, 10, true).value).toBe(8);
+    expect(largestMean(tent, 40, false).value).toBe(5);
+  });
+
+  it('property: a window mean lies between the day’s mean and its peak', () => {
+    const points = fc.array(fc.double({ min: 0, max: 100, noNaN: true }), { minLength: 3, maxLength: 30 });
+    fc.assert(
+      fc.property(points, fc.integer({ min: 1, max: 20 }), fc.boolean(), (values, window, repeats) => {
+        const made = course(...values.map((value, at): [number, number] => [at, value]));
+        const { value } = largestMean(made, window, repeats);
+        expect(value).toBeLessThanOrEqual(largest(made).value + 1e-9);
+        if (repeats) expect(value).toBeGreaterThanOrEqual(meanOf(made) - 1e-9);
+      }),
+    );
+  });
+});

@@ -1,0 +1,111 @@
+// What moves the air at one print: jets of openings, fans that turn the air round, air that passes through, suction.
+
+import { captureVelocity } from '@stillair/physics';
+import type { CabinetPath } from '../../cabinet/cabinet.ts';
+import { pathOf, volumeFlow } from '../air-ways.ts';
+import { type Course, courseFrom, within } from '../course.ts';
+import type { DayRun } from '../measure.ts';
+import { turnsAirRound } from '../plant.ts';
+import type { Print } from '../prints.ts';
+import { courseOn } from '../switched.ts';
+import { type JetReach, jetAtPart } from './jet-at-part.ts';
+import { distanceTo, openingOf, type Target, targetOf } from './openings.ts';
+
+export interface Contribution {
+  readonly kind: 'jet' | 'turned' | 'through' | 'suction';
+  /** Id of the path, or of the bay. */
+  readonly from: string;
+  /** Over the job, m/s. */
+  readonly speed: Course;
+  /** In the opening, m/s, and how the jet gets from there to the part. */
+  readonly opening?: Course;
+  readonly reach?: JetReach;
+}
+
+export function contributionsTo(run: DayRun, print: Print): Contribution[] {
+  const { cabinet } = run;
+  const { bay } = print.machine;
+  const target = targetOf(cabinet, print);
+  // A machine's own chamber keeps the bay's jets off.
+  if (print.machine.chamber !== undefined) return [chamberAir(run, print)];
+  const served = Object.entries(cabinet.paths).filter(([, { from, to }]) => from === bay || to === bay);
+  return [
+    ...served.flatMap(([id, path]) =>
+      turnsAirRound(path) ? turned(run, print, id, path, target) : ends(run, print, id, path, target),
+    ),
+    through(run, print),
+  ];
+}
+
+/** A path that begins or ends in the bay: a jet while air enters by it, a sink while air leaves by it. */
+function ends(run: DayRun, print: Print, id: string, path: CabinetPath, target: Target): Contribution[] {
+  const { cabinet, assembly } = run;
+  const into = path.to === print.machine.bay;
+  const opening = openingOf(cabinet, path, cabinet.bays[print.machine.bay]!, into);
+  if (opening === undefined) return [];
+  const flow = within(volumeFlow(run, pathOf(run, assembly.paths[id]!.name)), print.start, print.end);
+  const inward = scaled(flow, into ? 1 : -1);
+  const inOpening = scaled(positive(inward), 1 / opening.area);
+  // Backwards through a fan or filter the air leaves by the path's first part, without aim: straight in.
+  const reach = jetAtPart(opening, into ? path.blows : 'in', target);
+  const distance = distanceTo(target, opening.place);
+  const suction = positive(scaled(inward, -1));
+  return [
+    { kind: 'jet', from: id, speed: scaled(inOpening, reach.share), opening: inOpening, reach },
+    {
+      kind: 'suction',
+      from: id,
+      speed: {
+        times: suction.times,
+        values: suction.values.map((q) => captureVelocity(q, distance, opening.area, true)),
+      },
+    },
+  ];
+}
+
+/** A fan that turns the bay's air round blows where its path says. */
+function turned(run: DayRun, print: Print, id: string, path: CabinetPath, target: Target): Contribution[] {
+  const { cabinet, assembly, record } = run;
+  const opening = openingOf(cabinet, path, cabinet.bays[print.machine.bay]!, true);
+  const places = assembly.paths[id]!;
+  const source = record.network.recirculations.find(({ name }) => name === places.name);
+  if (opening === undefined || source === undefined) return [];
+  const on = within(courseOn(run, source.active), print.start, print.end);
+  const inOpening = scaled(on, source.flow / opening.area);
+  const reach = jetAtPart(opening, path.blows, target);
+  return [{ kind: 'turned', from: id, speed: scaled(inOpening, reach.share), opening: inOpening, reach }];
+}
+
+/** Air that passes through the bay, spread over its smallest section: the mean that no aiming avoids. */
+function through(run: DayRun, print: Print): Contribution {
+  const { cabinet, assembly, record } = run;
+  const { bay } = print.machine;
+  const { x, z } = cabinet.bays[bay]!;
+  const [width, height, depth] = [x[1] - x[0], z[1] - z[0], cabinet.inside.depth];
+  const section = Math.min(width * depth, width * height, depth * height);
+  const here = new Set(assembly.bays[bay]!.zones);
+  const inflows = record.network.paths
+    .filter(({ type, from, to }) => type !== 'tall-opening' && here.has(from) !== here.has(to))
+    .map((path) => ({ flow: volumeFlow(run, path), sign: here.has(path.to) ? 1 : -1 }));
+  const speed = courseFrom(
+    record,
+    (row) => inflows.reduce((sum, { flow, sign }) => sum + Math.max(sign * flow.values[row]!, 0), 0) / section,
+  );
+  return { kind: 'through', from: bay, speed: within(speed, print.start, print.end) };
+}
+
+/** What a chamber's own exhaust and filter move, spread over the chamber's smallest section. */
+function chamberAir(run: DayRun, print: Print): Contribution {
+  const { size, exhaustFlow, recirculation } = print.machine.chamber!;
+  const section = Math.min(size.width * size.depth, size.width * size.height, size.depth * size.height);
+  const speed = courseFrom(run.record, () => (exhaustFlow + recirculation) / section);
+  return { kind: 'through', from: `${print.machineId}.chamber`, speed: within(speed, print.start, print.end) };
+}
+
+function scaled({ times, values }: Course, factor: number): Course {
+  return { times, values: values.map((value) => value * factor) };
+}
+
+function positive({ times, values }: Course): Course {
+  return { times, values: values.map((value) => Math.max(value, 0)) };
+}

@@ -1,0 +1,10 @@
+// The draught trade: how fast the air is at each print, against what its material bears and what its own warmth sets moving.
+
+import type { Trade } from '../measure.ts';
+import { airSpeed } from './air-speed.ts';
+
+export const draught: Trade = {
+  id: 'draught',
+  title: 'Draught at the print',
+  measure: (run) => airSpeed(run),
+};

@@ -1,0 +1,193 @@
+// Where the day's electricity and heat go: each print's bed, every user, what the exhaust blows away, how much the room warms.
+
+import { courseValue } from '../../day/course.ts';
+import { repeatDaily } from '../../network/repeat-daily.ts';
+import { formatClock } from '../../units/format.ts';
+import { fanShares, massFlow, pathOf, temperatureOf } from '../air-ways.ts';
+import { causes } from '../causes.ts';
+import { courseFrom, courseOf, integralOf, largest, meanOf, within } from '../course.ts';
+import type { DayRun, Measure } from '../measure.ts';
+import { ownLimit } from '../person-limit.ts';
+import { fansIn, OUTSIDE } from '../plant.ts';
+import { printsOf } from '../prints.ts';
+import { timeOn } from '../switched.ts';
+
+export function energy(run: DayRun): Measure[] {
+  return [...bedEnergies(run), dayEnergy(run), ...exhaustHeats(run), roomRise(run)];
+}
+
+function bedEnergies(run: DayRun): Measure[] {
+  const { record, assembly } = run;
+  return printsOf(run)
+    .filter(({ machineId }) => record.bedPowers.names.includes(machineId))
+    .map((print) => {
+      const power = within(courseOf(record, record.bedPowers, print.machineId), print.start, print.end);
+      const air = within(temperatureOf(run, assembly.machines[print.machineId]!.printAir), print.start, print.end);
+      return {
+        trade: 'heat',
+        quantity: 'bed-energy',
+        part: print.part,
+        title: 'electricity for the bed over the job',
+        value: integralOf(power),
+        unit: 'energy',
+        steps: [
+          {
+            text: 'bed set to',
+            value: print.job.bed,
+            unit: 'temperature',
+            inputs: [`days.${run.day}.jobs.${print.id}.bed`],
+          },
+          { text: 'mean of the air around it', value: meanOf(air), unit: 'temperature' },
+          {
+            text: 'mean power: the warmer the air, the less',
+            value: meanOf(power),
+            unit: 'power',
+            inputs: ['factors.bedLoss'],
+          },
+        ],
+        remedies: [],
+        weight: 0.1,
+        better: 'lower',
+      } satisfies Measure;
+    });
+}
+
+/** J of all users inside and at the cabinet over the day. */
+export function energyByUser(run: DayRun): { beds: number; machines: number; fans: number; others: number } {
+  const { record, cabinet } = run;
+  const { network, bedPowers } = record;
+  const beds = bedPowers.names.reduce((sum, name) => sum + integralOf(courseOf(record, bedPowers, name)), 0);
+  const end = record.times[record.times.length - 1]!;
+  const modes = network.machines.map(({ name, modes: of }) => {
+    const powerOf = (mode: string): number =>
+      of.find((candidate) => candidate.name === mode)?.powers.reduce((sum, { watts }) => sum + watts, 0) ?? 0;
+    const entries = network.schedule.filter(({ machine }) => machine === name);
+    const busy = entries.reduce((sum, entry) => sum + Math.max(Math.min(entry.end, end) - entry.start, 0), 0);
+    return entries.reduce(
+      (sum, entry) => sum + powerOf(entry.mode) * Math.max(Math.min(entry.end, end) - entry.start, 0),
+      powerOf('idle') * Math.max(end - busy, 0),
+    );
+  });
+  const supplies = network.machines.reduce((sum, { name, bed }) => {
+    if (bed?.supply === undefined || !bedPowers.names.includes(name)) return sum;
+    return sum + bed.supply.share * integralOf(courseOf(record, bedPowers, name));
+  }, 0);
+  const fans = Object.entries(cabinet.paths).reduce((sum, [id, path]) => {
+    const shares = fanShares(run, id);
+    // Affinity laws: power follows the cube of speed.
+    const each = fansIn(path).map(({ watts, speed }, at) => {
+      const share = shares[at]!;
+      return watts * integralOf(courseFrom(record, (row) => (speed * share.values[row]!) ** 3));
+    });
+    return sum + each.reduce((a, b) => a + b, 0);
+  }, 0);
+  const others = Object.keys(cabinet.heats).reduce((sum, id) => {
+    const source = network.heatSources.find(({ name }) => name === id);
+    return source === undefined ? sum : sum + source.watts * timeOn(run, source.active);
+  }, 0);
+  return { beds, machines: modes.reduce((a, b) => a + b, 0) + supplies, fans, others };
+}
+
+function dayEnergy(run: DayRun): Measure {
+  const { beds, machines, fans, others } = energyByUser(run);
+  const own = ownLimit(run.cabinet, 'energy-day', 'at-most');
+  return {
+    trade: 'heat',
+    quantity: 'energy-day',
+    part: 'cabinet',
+    title: 'electricity of the whole day',
+    value: beds + machines + fans + others,
+    unit: 'energy',
+    ...(own === undefined ? {} : { limit: own }),
+    steps: [
+      { text: 'beds', value: beds, unit: 'energy', inputs: ['factors.bedLoss'] },
+      { text: 'nozzles, motors, electronics and supplies, standby included', value: machines, unit: 'energy' },
+      { text: 'fans of the cabinet', value: fans, unit: 'energy' },
+      { text: 'lamps, driers and heaters', value: others, unit: 'energy' },
+    ],
+    remedies: [],
+    weight: 0.2,
+    better: 'lower',
+    compared: true,
+  };
+}
+
+/** Heat that leaves with each path that blows out of the cabinet, against the air that takes its place. */
+function exhaustHeats(run: DayRun): Measure[] {
+  const { cabinet, record, assembly } = run;
+  return Object.entries(cabinet.paths)
+    .filter(
+      ([id, { from, to }]) => OUTSIDE.includes(to) && !OUTSIDE.includes(from) && assembly.paths[id]?.kind === 'path',
+    )
+    .map(([id, { to }]) => {
+      const { name, from } = pathOf(run, assembly.paths[id]!.name);
+      const flow = massFlow(run, name);
+      const [inner, outer] = [temperatureOf(run, from), temperatureOf(run, to)];
+      const heat = courseFrom(
+        record,
+        (row) =>
+          Math.max(flow.values[row]!, 0) *
+          record.network.constants.heatCapacity *
+          (inner.values[row]! - outer.values[row]!),
+      );
+      const peak = largest(heat);
+      return {
+        trade: 'heat',
+        quantity: 'exhaust-heat',
+        part: `air.${id}`,
+        title: to === 'outdoors' ? 'heat blown outdoors over the day' : 'heat blown into the room over the day',
+        value: integralOf(heat),
+        unit: 'energy',
+        steps: [
+          { text: 'mean over the day', value: meanOf(heat), unit: 'power', formula: 'ṁ cp (T_bay − T_outside)' },
+          { text: `most, at ${formatClock(peak.time)}`, value: peak.value, unit: 'power' },
+          {
+            text:
+              to === 'outdoors'
+                ? 'lost: the air that takes its place comes in from outdoors and the room must warm it'
+                : 'not lost: it warms the room, welcome in winter and not in summer',
+          },
+        ],
+        remedies: [],
+        cause: causes.lostHeat,
+        weight: 0.1,
+        ...(to === 'outdoors' ? { better: 'lower' as const, compared: true } : {}),
+      } satisfies Measure;
+    });
+}
+
+function roomRise(run: DayRun): Measure {
+  const { cabinet, record, day, assembly } = run;
+  const { roomTemperature, length } = cabinet.days[day]!;
+  const given = repeatDaily(roomTemperature ?? cabinet.room.temperature, length);
+  const room = temperatureOf(run, assembly.room);
+  const rise = courseFrom(record, (row) => room.values[row]! - courseValue(given, record.times[row]!));
+  const peak = largest(rise);
+  const own = ownLimit(cabinet, 'room-rise', 'at-most');
+  return {
+    trade: 'heat',
+    quantity: 'room-rise',
+    part: 'room',
+    title: 'how much the cabinet warms the room, at most',
+    value: peak.value,
+    unit: 'temperature-difference',
+    ...(own === undefined ? {} : { limit: own }),
+    at: peak.time,
+    steps: [
+      {
+        text: cabinet.room.held
+          ? 'the file says that the room is held at its own temperature'
+          : `against the room without the cabinet, at ${formatClock(peak.time)}`,
+        value: peak.value,
+        unit: 'temperature-difference',
+        formula: 'C dθ/dt = Q − (UA + ρ cp V n) θ',
+        inputs: ['room.heatLoss', 'room.heatCapacity', 'room.airChangesPerHour', 'room.held'],
+      },
+      { text: 'mean of the day', value: meanOf(rise), unit: 'temperature-difference' },
+    ],
+    remedies: [],
+    weight: 0.2,
+    better: 'lower',
+    compared: true,
+  };
+}

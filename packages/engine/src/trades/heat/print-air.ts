@@ -1,0 +1,122 @@
+// The air around each part while it is printed, against its material's two bands, and how long it takes to get there.
+
+import { formatClock } from '../../units/format.ts';
+import { temperatureOf } from '../air-ways.ts';
+import { causes } from '../causes.ts';
+import { type Course, firstReaching, largest, type Moment, smallest, timeAbove, within } from '../course.ts';
+import type { DayRun, Measure, Step } from '../measure.ts';
+import { type Print, printsOf } from '../prints.ts';
+import { coolerBay, warmerBay } from '../remedies.ts';
+import { balanceSteps } from './balance.ts';
+import { bandLimit } from './limits.ts';
+
+/** First layers lie on the hot bed: the air counts against the band's lower end from here on, s, or from half of a short job. */
+const SETTLING = 1800;
+/** From this span on a part is large: corners lift and layers part if the air is cooler than best, m. Trade practice, from memory. */
+const LARGE_PART = 0.1;
+
+export function printAir(run: DayRun): Measure[] {
+  return printsOf(run).flatMap((print) => {
+    const air = within(temperatureOf(run, run.assembly.machines[print.machineId]!.printAir), print.start, print.end);
+    const settled = within(air, print.start + Math.min(SETTLING, (print.end - print.start) / 2), print.end);
+    const hottest = largest(air);
+    const coldest = smallest(settled);
+    return [
+      bandMeasure(run, print, 'bandWell', 'high', hottest),
+      bandMeasure(run, print, 'bandWell', 'low', coldest),
+      bandMeasure(run, print, 'bandBest', 'high', hottest),
+      bandMeasure(run, print, 'bandBest', 'low', coldest),
+      warmUp(print, air),
+    ];
+  });
+}
+
+function bandMeasure(
+  run: DayRun,
+  print: Print,
+  band: 'bandWell' | 'bandBest',
+  end: 'low' | 'high',
+  { value, time }: Moment,
+): Measure {
+  const limit = bandLimit(print.material, print.job.material, band, end);
+  const { bay } = print.machine;
+  const well = band === 'bandWell';
+  const large = print.job.partSize >= LARGE_PART;
+  return {
+    trade: 'heat',
+    quantity: limit.id,
+    part: print.part,
+    title: `${end === 'high' ? 'hottest' : 'coldest'} air at the print, ${well ? 'to print well when the air is still' : 'best for large parts'}`,
+    value,
+    unit: 'temperature',
+    limit,
+    at: time,
+    steps: [
+      bandStep(print, band),
+      {
+        text:
+          end === 'high'
+            ? `hottest air around the print between ${formatClock(print.start)} and ${formatClock(print.end)}, at ${formatClock(time)}`
+            : `coldest air around the print from half an hour after its start (or its middle) to its end, at ${formatClock(time)}`,
+        value,
+        unit: 'temperature',
+        source: 'heat balance of the day, by the network of walls, sources and air paths',
+        inputs: [`days.${run.day}.jobs.${print.id}.start`, `days.${run.day}.jobs.${print.id}.duration`],
+      },
+      ...balanceSteps(run, bay, time),
+    ],
+    remedies: end === 'high' ? coolerBay(run.cabinet, bay) : warmerBay(run.cabinet, bay),
+    cause: end === 'high' ? causes.notEnoughAir : causes.bayTooCool,
+    weight: well ? 0.7 : large ? 0.5 : 0.2,
+    better: end === 'high' ? 'lower' : 'higher',
+    compared: well && end === 'high',
+  };
+}
+
+function bandStep({ job, material, machine }: Print, band: 'bandWell' | 'bandBest'): Step {
+  const [low, high] = material[band];
+  return {
+    text: `${job.material} on ${machine.kind} wants air between this and ${Math.round(high - 273.15)} °C`,
+    value: low,
+    unit: 'temperature',
+    source: 'trade practice, from memory, no printed source',
+    inputs: [`materials.${job.material}.${band}.0`, `materials.${job.material}.${band}.1`],
+  };
+}
+
+/** Time from the job's start until the air reaches the band's lower end. */
+function warmUp(print: Print, air: Course): Measure {
+  const [low] = print.material.bandWell;
+  const reached = firstReaching(air, low, 'below');
+  const below = print.end - print.start - timeAbove(air, low);
+  const base = {
+    trade: 'heat',
+    quantity: 'warm-up',
+    part: print.part,
+    title: 'warm-up: from the start until the air reaches its material’s band',
+    unit: 'duration',
+    remedies: [],
+    weight: 0.2,
+    better: 'lower',
+  } as const;
+  if (reached === undefined) {
+    return {
+      ...base,
+      value: print.end - print.start,
+      steps: [
+        { text: 'the band’s lower end is not reached during the whole job', value: low, unit: 'temperature' },
+        { text: 'warmest it gets', value: largest(air).value, unit: 'temperature' },
+      ],
+    };
+  }
+  return {
+    ...base,
+    value: reached - print.start,
+    at: reached,
+    steps: [
+      { text: 'air around the print at the start', value: air.values[0]!, unit: 'temperature' },
+      { text: `the band’s lower end, reached at ${formatClock(reached)}`, value: low, unit: 'temperature' },
+      { text: 'time below it during the whole job, door openings included', value: below, unit: 'duration' },
+    ],
+  };
+}

@@ -1,0 +1,106 @@
+// How a change is written into a cabinet file. Every key of the file that a remedy writes is named here and nowhere else.
+// A trade sees the resolved cabinet, not the text: where a path's hole may be written in two ways, the usual one is taken
+// (`hole:` for the first part); the other is refused by the reader, and the remedy is then not offered.
+
+import type { CabinetPath, Control, Edit, Layer } from '../cabinet/cabinet.ts';
+import { joinPath } from '../cabinet/edit-path.ts';
+
+type Value = string | number | boolean | readonly Value[] | { readonly [key: string]: Value };
+
+const set = (path: readonly (string | number)[], value: Value): Edit => ({ set: { [joinPath(path)]: value } });
+const add = (path: readonly (string | number)[], value: Value): Edit => ({ add: { [joinPath(path)]: value } });
+
+export const millimetres = (metres: number): string => `${Math.round(metres * 1000)} mm`;
+const celsius = (kelvin: number): string => `${Math.round(10 * (kelvin - 273.15)) / 10} °C`;
+
+/** Place of a resolved part in the file's `parts:`; -1 for the path's own hole. */
+function listed({ parts }: CabinetPath, at: number): number {
+  return parts[0]?.part === 'hole' ? at - 1 : at;
+}
+
+const partPath = (id: string, path: CabinetPath, at: number): (string | number)[] => [
+  'air',
+  id,
+  'parts',
+  listed(path, at),
+];
+
+export const setFanKind = (id: string, path: CabinetPath, at: number, kind: string): Edit =>
+  set([...partPath(id, path, at), 'fan'], kind);
+
+export const setFilterKind = (id: string, path: CabinetPath, at: number, kind: string): Edit =>
+  set([...partPath(id, path, at), path.parts[at]!.part], kind);
+
+export const setFanSpeed = (id: string, path: CabinetPath, at: number, share: number): Edit =>
+  set([...partPath(id, path, at), 'speed'], `${Math.round(100 * share)} %`);
+
+export const setControl = (id: string, path: CabinetPath, at: number, control: Control): Edit =>
+  set([...partPath(id, path, at), 'control'], controlText(control));
+
+export const removePart = (id: string, path: CabinetPath, at: number): Edit => ({
+  remove: [joinPath(partPath(id, path, at))],
+});
+
+/** Puts a part behind all others, or before them. */
+export function addPart(id: string, path: CabinetPath, group: string, kind: string, where: 'first' | 'last'): Edit {
+  const count = path.parts.length - (path.parts[0]?.part === 'hole' ? 1 : 0);
+  if (count === 0) return set(['air', id, 'parts'], [{ [group]: kind }]);
+  return add(['air', id, 'parts', where === 'first' ? 0 : count], { [group]: kind });
+}
+
+export function controlText(control: Control): Value {
+  switch (control.kind) {
+    case 'job':
+      return {
+        job: [...control.machines],
+        lead: `${Math.round(control.lead / 60)} min`,
+        'run-on': `${Math.round(control.runOn / 60)} min`,
+      };
+    case 'thermostat':
+      return { thermostat: control.sensor, on: celsius(control.on), off: celsius(control.off) };
+    default:
+      return control.kind === 'never' ? 'never' : 'always';
+  }
+}
+
+/** The whole path again with a hole of another width: right however its one hole was written. */
+export function setOnlyHole(id: string, { from, to, place, blows, parts }: CabinetPath, diameter: number): Edit {
+  const [only] = parts;
+  return set(['air', id], {
+    from,
+    to,
+    hole: `${millimetres(diameter)} round`,
+    ...(only?.part === 'hole' && only.count > 1 ? { count: only.count } : {}),
+    at: { face: place.face, along: millimetres(place.along), z: millimetres(place.z) },
+    ...(blows === 'in' ? {} : { blows }),
+  });
+}
+
+export const setBlows = (id: string, blows: 'wall' | 'away'): Edit => set(['air', id, 'blows'], blows);
+export const setTo = (id: string, to: string): Edit => set(['air', id, 'to'], to);
+
+export const addHole = (id: string, from: string, to: string, diameter: number): Edit =>
+  add(['air', id], { from, to, hole: `${millimetres(diameter)} round` });
+
+export const addPath = (id: string, from: string, to: string, parts: readonly Value[]): Edit =>
+  add(['air', id], { from, to, parts });
+
+export const machineOutside = (id: string, what: 'electronics' | 'supply'): Edit =>
+  what === 'electronics'
+    ? set(['machines', id, 'electronics-inside'], false)
+    : set(['machines', id, 'supply', 'inside'], false);
+
+const boards = (layers: readonly Layer[]): string[] =>
+  layers.map(({ material, thickness }) => `${material} ${Math.round(thickness * 10_000) / 10} mm`);
+
+export const setFaceBoards = (face: string, layers: readonly Layer[], more: readonly string[]): Edit =>
+  set(['cabinet', 'faces', face, 'made-of'], [...boards(layers), ...more]);
+
+/** `door` is the id of the one door that stands under `cabinet: door:`. */
+export const setDoor = (id: string, layers: readonly Layer[], more: readonly string[], seal?: string): Edit =>
+  id === 'door'
+    ? set(['cabinet', 'door'], { 'made-of': [...boards(layers), ...more], ...(seal === undefined ? {} : { seal }) })
+    : set(
+        ['cabinet', 'doors', id, ...(seal === undefined ? ['made-of'] : ['seal'])],
+        seal ?? [...boards(layers), ...more],
+      );
