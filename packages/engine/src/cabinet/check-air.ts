@@ -9,7 +9,7 @@ import { quoted } from './complaint.ts';
 import { groupOf } from './fill-prices.ts';
 import { chamberOf, OUTSIDE } from './places.ts';
 import type { FilePath } from './source-tree.ts';
-import type { ControlSpec, FanSpec, PartSpec, PathSpec } from './spec.ts';
+import type { ControlSpec, FanSpec, HeatSpec, PartSpec, PathSpec } from './spec.ts';
 
 const mm = (length: number): string => formatQuantity('length', length);
 
@@ -64,7 +64,7 @@ export function checkAir(check: Check): void {
       );
     }
     mustNameBay(check, path, heat.bay);
-    checkControl(check, [...path, 'control'], heat.control, heat.what === 'heater');
+    checkHeatControl(check, path, heat);
   }
 }
 
@@ -161,7 +161,7 @@ function checkPart(check: Check, path: FilePath, part: PartSpec, spec: PathSpec)
     if (part.curve !== undefined) checkCurve(check, [...path, 'curve'], part.curve);
     else if (entry.curve === undefined)
       missing(check, path, 'curve', 'a map of flows and pressures: { 0 m3/h: 30 Pa, 40 m3/h: 0 Pa }');
-    checkControl(check, [...path, 'control'], part.control, false);
+    checkControl(check, [...path, 'control'], part.control);
   }
   if ((part.part === 'filter' || part.part === 'carbon') && part.resistance === undefined) {
     const entry =
@@ -240,7 +240,7 @@ function bayHeight(check: Check, bay: string): number | undefined {
   return z === undefined ? check.spec.cabinet?.inside[2] : z[1] - z[0];
 }
 
-function checkControl(check: Check, path: FilePath, control: ControlSpec | undefined, heats: boolean): void {
+function checkControl(check: Check, path: FilePath, control: ControlSpec | undefined): void {
   if (control === undefined) return;
   const thermometer = (key: string, sensor: string): boolean =>
     mustBeKnown(check, [...path, key], 'sensor', sensor, [...check.ids('sensors'), ...bayIds(check)]);
@@ -252,11 +252,11 @@ function checkControl(check: Check, path: FilePath, control: ControlSpec | undef
       return;
     case 'thermostat':
       thermometer('thermostat', control.sensor);
-      checkSwitch(check, path, control.on.value, control.off.value, heats);
+      checkSwitch(check, path, control.on.value, control.off.value);
       return;
     case 'air-quality':
       mustBeKnown(check, [...path, 'at'], 'place', control.place, ['room', ...bayIds(check)]);
-      checkSwitch(check, path, control.on.value, control.off.value, false);
+      checkSwitch(check, path, control.on.value, control.off.value);
       return;
     case 'proportional':
       thermometer('proportional', control.sensor);
@@ -266,7 +266,7 @@ function checkControl(check: Check, path: FilePath, control: ControlSpec | undef
     case 'stages':
       thermometer('stages', control.sensor);
       for (const [index, { on, off }] of control.steps.entries())
-        checkSwitch(check, [...path, 'steps', index], on.value, off.value, false);
+        checkSwitch(check, [...path, 'steps', index], on.value, off.value);
       return;
     case 'always':
     case 'never':
@@ -275,15 +275,30 @@ function checkControl(check: Check, path: FilePath, control: ControlSpec | undef
   }
 }
 
-/** What cools or cleans goes off below where it goes on; what heats goes off above. */
-function checkSwitch(check: Check, path: FilePath, on: number, off: number, heats: boolean): void {
-  if (heats ? off > on : off < on) return;
+/** What cools or cleans goes off below where it goes on. */
+function checkSwitch(check: Check, path: FilePath, on: number, off: number): void {
+  if (off < on) return;
   check.say([...path, 'off'], {
     code: 'switch-backwards',
-    what: `it goes off ${off === on ? 'where' : heats ? 'below where' : 'above where'} it goes on`,
-    allowed: `off ${heats ? 'above' : 'below'} on`,
+    what: `it goes off ${off === on ? '' : 'above '}where it goes on`,
+    allowed: 'off below on',
     mend: off === on ? 'leave half a kelvin or more between them' : 'turn the two round',
   });
+}
+
+/** A thermostat of this file cools; what heats holds a temperature of its own. */
+function checkHeatControl(check: Check, path: FilePath, heat: HeatSpec): void {
+  const kind = heat.kind === undefined ? undefined : findPart(check.spec.parts, 'heats', heat.kind)?.spec;
+  if ((heat.what ?? kind?.what) === 'heater' && heat.control?.kind === 'thermostat') {
+    check.say([...path, 'control'], {
+      code: 'heater-control',
+      what: 'a thermostat here switches on when it gets warm, which no heater should',
+      allowed: 'holds: and the air temperature that the heater keeps; control: says in which hours',
+      mend: 'write holds: instead of this control',
+    });
+    return;
+  }
+  checkControl(check, [...path, 'control'], heat.control);
 }
 
 function backwards(check: Check, path: FilePath, high: string, low: string): void {

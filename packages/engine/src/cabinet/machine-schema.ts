@@ -3,8 +3,20 @@
 import { contaminants } from './contaminants.ts';
 import { control } from './control-schema.ts';
 import { emissionsSchema } from './part-schema.ts';
-import { amounts, name, place, quantity, range, type Schema, sizes, thing, word, yesNo } from './shape.ts';
-import type { ChamberSpec, HeatSpec, MachineSpec, MaterialSpec } from './spec.ts';
+import {
+  amounts,
+  type FieldsOf,
+  name,
+  place,
+  quantity,
+  range,
+  type Schema,
+  sizes,
+  thing,
+  word,
+  yesNo,
+} from './shape.ts';
+import type { ChamberSpec, HeatKindSpec, HeatSpec, MachineKindSpec, MachineSpec, MaterialSpec } from './spec.ts';
 import { build, underside } from './text-forms.ts';
 
 const watts = (about: string): ReturnType<typeof quantity> => quantity('power', about, { from: 0, to: 5000 });
@@ -35,7 +47,7 @@ function chamberSchema(): Schema<ChamberSpec> {
   );
 }
 
-export const machineFields = {
+export const machineFields: FieldsOf<MachineKindSpec> = {
   style: word(['moving-bed', 'fixed-bed', 'delta', 'chambered'], 'how it moves').optional(),
   size: sizes(3, 'width x depth x height in full motion, without spools').optional(),
   bed: thing(
@@ -84,7 +96,7 @@ export function machineSchema(): Schema<MachineSpec> {
   );
 }
 
-export const materialFields = {
+export const materialFields: FieldsOf<MaterialSpec> = {
   like: name('material from which everything not given here is taken').optional(),
   nozzle: celsius('nozzle temperature').optional(),
   bed: celsius('bed temperature').optional(),
@@ -99,7 +111,7 @@ export function materialSchema(): Schema<MaterialSpec> {
   return thing(materialFields, 'a filament');
 }
 
-export const heatFields = {
+export const heatFields: FieldsOf<HeatKindSpec> = {
   what: word(['lamp', 'drier', 'heater', 'other'], 'what it is').optional(),
   power: watts('electrical power').optional(),
   holds: celsius('air temperature that a heater holds').optional(),

@@ -6,6 +6,7 @@ import {
   amounts,
   byKey,
   count,
+  type FieldsOf,
   money,
   name,
   points,
@@ -16,7 +17,19 @@ import {
   word,
   yesNo,
 } from './shape.ts';
-import type { FittingName, HoleSpec, PartSpec, PlaceSpec } from './spec.ts';
+import type {
+  CarbonSpec,
+  DuctSpec,
+  Entry,
+  FanSpec,
+  FilterSpec,
+  FittingName,
+  FittingSpec,
+  FlapSpec,
+  HoleSpec,
+  PartSpec,
+  PlaceSpec,
+} from './spec.ts';
 import { section } from './text-forms.ts';
 
 export const fittingNames: readonly FittingName[] = ['grille', 'louvre', 'guard', 'bend', 'muffler', 'adapter'];
@@ -31,19 +44,19 @@ const efficiency = (about: string): Schema<Partial<Record<string, { value: numbe
 const resistance = (about: string): ReturnType<typeof points> => points('flow', 'pressure', about, { from: 0 });
 
 /** What every catalogue entry may carry besides its physics. */
-export const entryFields = {
+export const entryFields: FieldsOf<Entry> = {
   source: text('where its numbers come from').optional(),
   price: money('what it costs').optional(),
 };
 
-export const fanFields = {
+export const fanFields: FieldsOf<FanSpec> = {
   size: quantity('length', 'side of its frame', { above: 0, to: 1 }).optional(),
   curve: points('flow', 'pressure', 'pressure over flow at full speed', { from: 0 }).optional(),
   power: quantity('power', 'electrical power at full speed', { from: 0, to: 500 }).optional(),
   noise: quantity('sound-level', 'free-field level at 1 m, full speed', { from: -20, to: 120 }).optional(),
 };
 
-export const filterFields = {
+export const filterFields: FieldsOf<FilterSpec> = {
   size: section('its face').optional(),
   resistance: resistance('pressure loss over flow, clean').optional(),
   efficiency: efficiency('what the clean medium takes out').optional(),
@@ -53,7 +66,7 @@ export const filterFields = {
   'dust-capacity': quantity('mass', 'dust that doubles its pressure loss', { above: 0, to: 10 }).optional(),
 };
 
-export const carbonFields = {
+export const carbonFields: FieldsOf<CarbonSpec> = {
   size: section('its face').optional(),
   mass: quantity('mass', 'carbon', { above: 0, to: 100 }).optional(),
   depth: quantity('length', 'thickness of the bed', { above: 0, to: 1 }).optional(),
@@ -63,17 +76,17 @@ export const carbonFields = {
   load: quantity('share', 'vapour already held, by mass of carbon', { from: 0, to: 1 }).optional(),
 };
 
-export const ductFields = {
+export const ductFields: FieldsOf<DuctSpec> = {
   size: quantity('length', 'inner diameter', { above: 0, to: 1 }).optional(),
   flexible: yesNo('corrugated').optional(),
 };
 
-export const fittingFields = {
+export const fittingFields: FieldsOf<FittingSpec> = {
   loss: quantity('number', 'loss coefficient K on the speed in its section', { from: 0, to: 1000 }).optional(),
   size: section('its section').optional(),
 };
 
-export const flapFields = {
+export const flapFields: FieldsOf<FlapSpec> = {
   'opens-at': quantity('pressure', 'pressure that opens it', { from: 0, to: 1000 }).optional(),
   leak: quantity('area', 'free area while it is shut', { from: 0, to: 0.1 }).optional(),
 };

@@ -19,6 +19,9 @@ import { type KindName, kindOf } from '../units/unit-table.ts';
 
 export type Schema<T> = z.ZodType<T>;
 
+/** One schema for each key of a spec. */
+export type FieldsOf<T> = { readonly [K in keyof T]-?: Schema<T[K]> };
+
 /** A fault on its way through zod. */
 export interface Fault {
   readonly code: string;

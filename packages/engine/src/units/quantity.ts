@@ -56,10 +56,9 @@ const FRACTION = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)(?=\s*(?:in|inch|inches|ft|"|')(?
 export function parseQuantity(kind: KindName, text: string): Quantity | TextFault {
   const comma = decimalComma(text);
   if (comma !== undefined) return comma;
-  const bracketed = /^\s*([^(±]+?)\s*\(([^()]+\s(?:to|\.\.)\s[^()]+)\)\s*(.*?)\s*$/.exec(text);
-  if (bracketed !== null && !/[\d/]\s*$|W\/|BTU\/|J\//.test(bracketed[1]!.replace(/^[\s\d.e+-]+/, ''))) {
-    return withBracket(kind, text, bracketed[1]!, bracketed[2]!, bracketed[3]!);
-  }
+  // Brackets with "to" inside hold a spread; those of a unit, as in W/(m2 K), never do.
+  const bracketed = /^\s*(.+?)\s*\(([^()]+\s(?:to|\.\.)\s[^()]+)\)\s*(.*?)\s*$/.exec(text);
+  if (bracketed !== null) return withBracket(kind, text, bracketed[1]!, bracketed[2]!, bracketed[3]!);
   const plusMinus = /\s*(?:±|\+\/?-)\s*(?=[\d.])/.exec(text);
   if (plusMinus !== null && plusMinus.index > 0) {
     return withHalfWidth(kind, text, plusMinus.index, plusMinus.index + plusMinus[0].length);
@@ -175,7 +174,7 @@ function withBracket(kind: KindName, text: string, center: string, inside: strin
   const unitOfCenter = bare(center) ? unit : (/^[\s\d.eE+-]+(.*)$/.exec(center)?.[1] ?? '');
   const value = single(kind, bare(center) ? `${center} ${unit}` : center, 0);
   if (isFault(value)) return { ...value, at: 0, length: text.length };
-  const spread = parseQuantity(kind, /[a-z%°]\s*$/i.test(inside) ? inside : `${inside} ${unitOfCenter}`);
+  const spread = parseQuantity(kind, bare(inside.split(/\s(?:to|\.\.)\s/).at(-1)!) ? `${inside} ${unitOfCenter}` : inside);
   if (isFault(spread)) return { ...spread, at: text.indexOf('('), length: inside.length + 2 };
   if (!(spread.low! <= value.value && value.value <= spread.high!)) {
     return wholeText(
