@@ -4,8 +4,12 @@ import { crackFlow, crackSlope, leakageAreaLaw, smoothCrackFlow } from './crack.
 import { gapAsPowerLaw, gapFlow, gapResistance } from './gap.ts';
 import { orificeFlow } from './orifice.ts';
 
-const exponents = fc.double({ min: 0.5, max: 1, noNaN: true });
-const pressures = fc.double({ min: -50, max: 50, noNaN: true });
+/** Even over the range: doubles drawn by fast-check crowd around zero. */
+const evenly = (min: number, max: number) =>
+  fc.integer({ min: 0, max: 1e6 }).map((step) => min + ((max - min) * step) / 1e6);
+
+const exponents = evenly(0.5, 1);
+const pressures = evenly(-50, 50);
 
 describe('crackFlow', () => {
   it('cross: is the orifice law at exponent 0.5', () => {
@@ -52,7 +56,7 @@ describe('smoothCrackFlow', () => {
 
   it('property: rises with the difference for every exponent', () => {
     fc.assert(
-      fc.property(fc.double({ min: -0.2, max: 0.2, noNaN: true }), exponents, (dp, exponent) => {
+      fc.property(evenly(-0.2, 0.2), exponents, (dp, exponent) => {
         const leak = { coefficient: 1, exponent };
         expect(smoothCrackFlow(dp + 1e-3, leak, turn)).toBeGreaterThan(smoothCrackFlow(dp, leak, turn));
       }),

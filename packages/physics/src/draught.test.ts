@@ -12,12 +12,14 @@ import { draughtThreshold, partFilm, richardsonNumber } from './part-cooling.ts'
 import { firePlume, PLUME_ENTRAINMENT, roomPlume, virtualOrigin } from './plume.ts';
 import { captureVelocity, sinkVelocity } from './sink.ts';
 
-const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+/** Even over the range: doubles drawn by fast-check crowd around zero. */
+const evenly = (min: number, max: number) =>
+  fc.integer({ min: 0, max: 1e6 }).map((step) => min + ((max - min) * step) / 1e6);
 
 describe('jets', () => {
   it('property: slows with distance and is never faster than its outlet', () => {
     fc.assert(
-      fc.property(positive(0, 3), positive(0, 3), (a, b) => {
+      fc.property(evenly(0, 3), evenly(0, 3), (a, b) => {
         const [near, far] = a < b ? [a, b] : [b, a];
         expect(roundJetVelocity(2, 0.05, far)).toBeLessThanOrEqual(roundJetVelocity(2, 0.05, near));
         expect(slotJetVelocity(2, 0.01, far)).toBeLessThanOrEqual(slotJetVelocity(2, 0.01, near));
@@ -81,7 +83,7 @@ describe('plumes', () => {
 describe('parts in a draught', () => {
   it('property: the threshold is the speed of that Richardson number', () => {
     fc.assert(
-      fc.property(positive(0.005, 0.2), positive(1, 80), positive(0.05, 20), (length, difference, ri) => {
+      fc.property(evenly(0.005, 0.2), evenly(1, 80), evenly(0.05, 20), (length, difference, ri) => {
         const speed = draughtThreshold(length, difference, 320, ri);
         expect(richardsonNumber(length, difference, speed, 320) / ri).toBeCloseTo(1, 9);
       }),
@@ -90,7 +92,7 @@ describe('parts in a draught', () => {
 
   it('property: a faster draught cools more', () => {
     fc.assert(
-      fc.property(positive(0, 2), positive(0.01, 0.5), (speed, more) => {
+      fc.property(evenly(0, 2), evenly(0.01, 0.5), (speed, more) => {
         expect(partFilm(0.04, 35, speed + more, 325)).toBeGreaterThan(partFilm(0.04, 35, speed, 325));
       }),
     );

@@ -5,6 +5,10 @@ import { seatBypass, seatedEfficiency } from './filter-bypass.ts';
 import { filterClasses, ULTRAFINE_ON_FINE_FILTER } from './filter-class.ts';
 import { gapFlow } from './gap.ts';
 
+/** Even over the range: doubles drawn by fast-check crowd around zero. */
+const evenly = (min: number, max: number) =>
+  fc.integer({ min: 0, max: 1e6 }).map((step) => min + ((max - min) * step) / 1e6);
+
 describe('filter classes', () => {
   it('order: within each standard a later class lets less through, and no spot is better than the whole', () => {
     for (const standard of ['EN 1822-1:2009', 'ISO 29463-1:2011']) {
@@ -60,9 +64,8 @@ describe('filters', () => {
   });
 
   it('property: gap and filter see one pressure and share the flow, whatever their laws', () => {
-    const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     fc.assert(
-      fc.property(positive(100, 2e4), positive(0, 1e6), positive(1e-4, 3e-3), (linear, quadratic, width) => {
+      fc.property(evenly(100, 2e4), evenly(0, 1e6), evenly(1e-4, 3e-3), (linear, quadratic, width) => {
         const gap = { length: 0.8, width, depth: 0.02, bends: 1 };
         const { share, pressure } = seatBypass({ linear, quadratic }, gap, 0.016, 1.2, 1.81e-5);
         expect(share).toBeGreaterThanOrEqual(0);

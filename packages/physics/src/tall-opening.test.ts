@@ -10,6 +10,10 @@ import {
 } from './shelf-hole.ts';
 import { doorSwingVolume, doorwayExchange, tallOpeningFlow } from './tall-opening.ts';
 
+/** Even over the range: doubles drawn by fast-check crowd around zero. */
+const evenly = (min: number, max: number) =>
+  fc.integer({ min: 0, max: 1e6 }).map((step) => min + ((max - min) * step) / 1e6);
+
 const door = { width: 0.8, bottom: 0.3, top: 1.9, discharge: 0.65 };
 
 describe('tallOpeningFlow', () => {
@@ -40,16 +44,12 @@ describe('tallOpeningFlow', () => {
 
   it('property: seen from the other side the flows change places', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: -3, max: 3, noNaN: true }),
-        fc.double({ min: 1, max: 1.3, noNaN: true }),
-        (dp, rho) => {
-          const here = tallOpeningFlow(door, dp, rho, 1.2);
-          const there = tallOpeningFlow(door, -dp, 1.2, rho);
-          expect(there.forward).toBeCloseTo(here.backward, 10);
-          expect(there.backward).toBeCloseTo(here.forward, 10);
-        },
-      ),
+      fc.property(evenly(-3, 3), evenly(1, 1.3), (dp, rho) => {
+        const here = tallOpeningFlow(door, dp, rho, 1.2);
+        const there = tallOpeningFlow(door, -dp, 1.2, rho);
+        expect(there.forward).toBeCloseTo(here.backward, 10);
+        expect(there.backward).toBeCloseTo(here.forward, 10);
+      }),
     );
   });
 
@@ -98,7 +98,7 @@ describe('level holes', () => {
 
   it('property: pressure only ever lessens the exchange, alike in both directions', () => {
     fc.assert(
-      fc.property(fc.double({ min: -0.02, max: 0.02, noNaN: true }), (dp) => {
+      fc.property(evenly(-0.02, 0.02), (dp) => {
         const under = exchangeUnderPressure(1e-5, dp, 0.01);
         expect(under).toBeLessThanOrEqual(1e-5);
         expect(under).toBe(exchangeUnderPressure(1e-5, -dp, 0.01));
