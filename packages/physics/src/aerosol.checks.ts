@@ -5,7 +5,7 @@ import {
   numberAfter,
   settledNumber,
 } from './aerosol.ts';
-import { meanBurstFactor, temperatureFactor } from './emission.ts';
+import { meanBurstFactor } from './emission.ts';
 import type { OutsideCheck } from './outside-check.ts';
 
 /** Diameter nm, K in 1e-10 cm³/s by an independent script, K12 of the textbook in the same unit where known. */
@@ -120,14 +120,4 @@ export const checks: readonly OutsideCheck[] = [
       got: () => meanBurstFactor(minutes * 60, 5, 480),
     }),
   ),
-  {
-    what: 'ten kelvin hotter at 0.07 per kelvin: doubles',
-    formula: 'temperatureFactor',
-    source: 'reading of chamber studies on nozzle temperature',
-    known: 'common practice, no source',
-    expected: 2,
-    unit: '-',
-    tolerance: 0.05,
-    got: () => temperatureFactor(10),
-  },
 ];
