@@ -10,6 +10,8 @@ export type { Origin, Origins, Spread } from './cabinet/origin.ts';
 export type { CabinetAnswer } from './cabinet/read-cabinet.ts';
 export { readCabinet } from './cabinet/read-cabinet.ts';
 export { setInput } from './cabinet/set-input.ts';
+export type { CrossingsAnswer, NetworkAnswer, RunAnswer } from './day/network-answer.ts';
+export { answerNetwork } from './day/network-answer.ts';
 export type { DayEvent, DayRecord, Table, Warning } from './day/record.ts';
 export type { DayOptions } from './day/simulate-day.ts';
 export { DayStopped, simulateDay } from './day/simulate-day.ts';

@@ -97,7 +97,7 @@ def path_flow(path, on, scale, dp_at, rho_from, rho_to, constants):
         rho = rho_from if dp >= 0 else rho_to
         lin = number(path.get("dp_lin_Pa", 1e-3))
         n = number(path["n"])
-        return rho * number(path["c_m3_s"]) * dp * (dp * dp + lin * lin) ** ((n - 1) / 2)
+        return rho * number(path.get("c_m3_s", path.get("c"))) * dp * (dp * dp + lin * lin) ** ((n - 1) / 2)
     if kind == "tall_opening":
         height = number(path["height_m"])
         slices = 20000

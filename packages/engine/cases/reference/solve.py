@@ -4,7 +4,7 @@
     python3 solve.py ../network/CASE.yaml ...           writes ../network/CASE.expected.json
     python3 solve.py --check ../network/CASE.yaml ...   compares with what stands there
 
-A case lists what it asks under `_ask`: answer ids, each with a unit and the relative or absolute band that a program is
+A case lists what it asks under `_ask`, or CASE.ask.yaml beside this program does: answer ids, each with a unit and the relative or absolute band that a program is
 given. Where a closed form exists (closed_forms.py) it is the value and the integration is the second value; else the
 value is Radau's and the second value that of another integrator. The difference of the two is the uncertainty.
 
@@ -390,8 +390,8 @@ def simulate(plant, asked, method):
                 (t, stop_to),
                 y,
                 method=method,
-                rtol=1e-10,
-                atol=1e-11,
+                rtol=number(case.get("_rtol", 1e-10)),
+                atol=number(case.get("_rtol", 1e-10)) / 10,
                 events=watch,
                 dense_output=True,
                 max_step=max((stop_to - t) / 8, 1e-3),
@@ -574,6 +574,9 @@ def answers_of(case, asks, method):
 
 def solve(path):
     case = yaml.safe_load(path.read_text())
+    beside = Path(__file__).with_name(path.stem + ".ask.yaml")
+    if beside.exists():
+        case.update(yaml.safe_load(beside.read_text()))
     asks = case["_ask"]
     ids = [a["id"] for a in asks]
     first = answers_of(case, ids, "Radau")

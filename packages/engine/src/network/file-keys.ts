@@ -1,6 +1,6 @@
 // Every key of a network file, by the kind of map it stands in. docs/network-file.md says what each means; a test holds the two together.
 
-import { type FileKey, quantity, withUnit, word } from './file-key.ts';
+import { type FileKey, type FileKeys, quantity, withUnit, word } from './file-key.ts';
 
 const hours = { h: 3600, min: 60 };
 const flows = { m3_h: 1 / 3600, l_s: 1e-3 };
@@ -16,7 +16,122 @@ const film = (side: 'a' | 'b'): FileKey =>
   quantity('W_m2K', [`h_${side}`, `film_${side}`, `h_side_${side}`, side === 'a' ? 'ha' : 'hb']);
 const course = { burst: word('burst'), tail: word('tail') };
 
-export const fileKeys = {
+/** Names by which the readers ask, by the kind of map. */
+export interface FileKeyTable {
+  readonly top: FileKeys<
+    | 'version'
+    | 'id'
+    | 'title'
+    | 'duration'
+    | 'density'
+    | 'fanDensityScaling'
+    | 'analysis'
+    | 'sweep'
+    | 'constants'
+    | 'initial'
+    | 'breaks'
+    | 'zones'
+    | 'nodes'
+    | 'conductances'
+    | 'walls'
+    | 'convections'
+    | 'radiation'
+    | 'stars'
+    | 'heatSources'
+    | 'paths'
+    | 'exchanges'
+    | 'airChanges'
+    | 'machines'
+    | 'schedule'
+    | 'sensors'
+    | 'thermostats'
+    | 'contaminants'
+    | 'recirculations'
+    | 'carbonBeds'
+    | 'emissions'
+  >;
+  readonly constants: FileKeys<
+    'gravity' | 'atmosphere' | 'gasConstant' | 'heatCapacity' | 'referenceDensity' | 'stefanBoltzmann'
+  >;
+  readonly density: FileKeys<'model' | 'value'>;
+  readonly sweep: FileKeys<'part' | 'key' | 'values'>;
+  readonly zone: FileKeys<
+    | 'name'
+    | 'kind'
+    | 'held'
+    | 'initial'
+    | 'heatCapacity'
+    | 'pressure'
+    | 'heldPressure'
+    | 'zRef'
+    | 'volume'
+    | 'concentrations'
+  >;
+  readonly node: FileKeys<'name' | 'heatCapacity' | 'initial'>;
+  readonly conductance: FileKeys<'name' | 'a' | 'b' | 'conductance' | 'active'>;
+  readonly wall: FileKeys<'name' | 'a' | 'b' | 'area' | 'filmA' | 'filmB' | 'layers' | 'grid' | 'initial'>;
+  readonly layer: FileKeys<'name' | 'thickness' | 'conductivity' | 'density' | 'heatCapacity' | 'nodes'>;
+  readonly convection: FileKeys<
+    'name' | 'surface' | 'air' | 'area' | 'faces' | 'length' | 'factor' | 'forced' | 'heatTo'
+  >;
+  readonly forcedFilm: FileKeys<'film' | 'active' | 'fan'>;
+  readonly radiation: FileKeys<'name' | 'a' | 'b' | 'area' | 'emissivity' | 'factor'>;
+  readonly star: FileKeys<'name' | 'members'>;
+  readonly starMember: FileKeys<'node' | 'weight'>;
+  readonly heatSource: FileKeys<'name' | 'node' | 'watts' | 'active' | 'profile'>;
+  readonly path: FileKeys<'name' | 'type' | 'from' | 'to' | 'z' | 'open' | 'filterEfficiency'>;
+  readonly orifice: FileKeys<'dischargeCoefficient' | 'area' | 'count' | 'linearBelow'>;
+  readonly crack: FileKeys<'coefficient' | 'exponent' | 'linearBelow'>;
+  readonly fixedFlow: FileKeys<'flow'>;
+  readonly tallOpening: FileKeys<'dischargeCoefficient' | 'width' | 'height' | 'linearBelow'>;
+  readonly fanPath: FileKeys<'fans' | 'filters' | 'resistance' | 'flap'>;
+  readonly fan: FileKeys<'name' | 'curve' | 'control' | 'stopped' | 'speed'>;
+  readonly curve: FileKeys<'kind' | 'poly' | 'points'>;
+  readonly poly: FileKeys<'p0' | 'a' | 'b'>;
+  readonly speedStages: FileKeys<'stages' | 'proportional'>;
+  readonly stage: FileKeys<'when' | 'speed'>;
+  readonly proportional: FileKeys<'sensor' | 'from' | 'to' | 'low' | 'high'>;
+  readonly resistance: FileKeys<'name' | 'linear' | 'quadratic' | 'minor'>;
+  readonly minor: FileKeys<'name' | 'loss' | 'area'>;
+  readonly flap: FileKeys<'opensAt' | 'leakArea'>;
+  readonly exchange: FileKeys<
+    | 'name'
+    | 'a'
+    | 'b'
+    | 'active'
+    | 'law'
+    | 'flow'
+    | 'dischargeCoefficient'
+    | 'width'
+    | 'height'
+    | 'area'
+    | 'round'
+    | 'coefficient'
+    | 'path'
+    | 'sources'
+  >;
+  readonly airChange: FileKeys<'name' | 'zone' | 'with' | 'perSecond'>;
+  readonly machine: FileKeys<'name' | 'bed' | 'modes'>;
+  readonly bed: FileKeys<'node' | 'powerMax' | 'supply'>;
+  readonly supply: FileKeys<'node' | 'share'>;
+  readonly mode: FileKeys<'name' | 'bedSet' | 'powers' | 'emissions'>;
+  readonly power: FileKeys<'node' | 'watts'>;
+  readonly modeEmission: FileKeys<'contaminant' | 'zone' | 'rate' | 'burst' | 'tail'>;
+  readonly schedule: FileKeys<'machine' | 'mode' | 'start' | 'end'>;
+  readonly sensor: FileKeys<'name' | 'at' | 'lag' | 'offset'>;
+  readonly thermostat: FileKeys<'name' | 'sensor' | 'onAbove' | 'offBelow' | 'onBelow' | 'offAbove' | 'initial'>;
+  readonly contaminantSensor: FileKeys<'contaminant' | 'zone'>;
+  readonly contaminant: FileKeys<'name' | 'unit' | 'scale' | 'initial' | 'deposition' | 'coagulation' | 'outside'>;
+  readonly recirculation: FileKeys<'name' | 'zone' | 'flow' | 'efficiency' | 'active'>;
+  readonly carbonBed: FileKeys<'name' | 'in' | 'at' | 'mass' | 'vapours'>;
+  readonly carbonVapour: FileKeys<'contaminant' | 'efficiency' | 'vapour' | 'kilogramsPerUnit' | 'load'>;
+  readonly emission: FileKeys<'name' | 'contaminant' | 'zone' | 'rate' | 'active' | 'burst' | 'tail'>;
+  readonly burst: FileKeys<'ratio' | 'time'>;
+  readonly tail: FileKeys<'share' | 'time'>;
+  readonly when: FileKeys<'windows' | 'thermostat' | 'machine' | 'modes' | 'anyOf' | 'allOf' | 'not'>;
+}
+
+export const fileKeys: FileKeyTable = {
   top: {
     version: word('version'),
     id: word('id'),
@@ -297,4 +412,4 @@ export const fileKeys = {
     allOf: word('all_of'),
     not: word('not'),
   },
-} as const;
+};
