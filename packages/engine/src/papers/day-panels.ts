@@ -1,9 +1,11 @@
 // What the picture of a day shows: strips for what happens when, and panels of lines over the same hours. Only choosing, no drawing.
 
 import type { Cabinet, Job } from '../cabinet/cabinet.ts';
-import type { DayRecord } from '../day/record.ts';
+import { fanShares } from '../trades/air-ways.ts';
+import type { Course } from '../trades/course.ts';
 import type { DayRun } from '../trades/measure.ts';
-import { columnOf, type Points, straightTrace, temperatureTrace } from './trace.ts';
+import { machinePower } from './machine-power.ts';
+import { type Points, straightTrace, temperatureTrace } from './trace.ts';
 
 /** How a line is told from the others without colour. */
 export type Pen = 'solid' | 'dashed' | 'dotted' | 'dash-dot' | 'thin';
@@ -58,7 +60,8 @@ export interface Wording {
   readonly units: 'metric' | 'imperial';
 }
 
-export function dayStrips({ cabinet, day, assembly, record }: DayRun): Strip[] {
+export function dayStrips(run: DayRun): Strip[] {
+  const { cabinet, day, assembly } = run;
   const { jobs, doorOpenings } = cabinet.days[day]!;
   const machines = [...new Set(Object.values(jobs).map(({ machine }) => machine))];
   const doors = [...new Set(doorOpenings.map(({ door }) => door))];
@@ -68,14 +71,13 @@ export function dayStrips({ cabinet, day, assembly, record }: DayRun): Strip[] {
       .map(([name, job]) => ({ ...spanOf(job), share: 1, label: `${name}, ${job.material}` }));
     return { label: `${machine} prints`, kind: 'job', bars };
   });
-  const fanStrips = Object.entries(assembly.paths).flatMap(([path, { fans }]) =>
-    fans
-      .filter((fan) => record.fanSpeeds.names.includes(fan))
-      .map((fan): Strip => {
-        const label = fans.length === 1 ? `${path} fan` : fan;
-        return { label, kind: 'running', bars: runs(record, fan) };
-      }),
-  );
+  const fanStrips = Object.keys(assembly.paths).flatMap((path) => {
+    const shares = fanShares(run, path);
+    return shares.map((share, at): Strip => {
+      const label = shares.length === 1 ? `${path} fan` : `${path} fan ${at + 1}`;
+      return { label, kind: 'running', bars: runs(share) };
+    });
+  });
   const doorStrips = doors.map((door): Strip => {
     const bars = doorOpenings
       .filter((opening) => opening.door === door)
@@ -133,10 +135,17 @@ function materialBand(cabinet: Cabinet, job: Job, shown: (kelvin: number) => num
   return { ...spanOf(job), low: shown(low), high: shown(high), label: `${job.material} prints well` };
 }
 
-/** Particles and vapours where people breathe and where they come from; water is no contaminant to them. */
-function contaminantPanels({ assembly, record }: DayRun): Panel[] {
+/** The picture stays one page: particles, and of what the day's materials give off the first two. */
+const MOST_CONTAMINANTS = 3;
+
+/** Particles and vapours where people breathe and where they come from. */
+function contaminantPanels({ cabinet, day, assembly, record }: DayRun): Panel[] {
+  const emitted = Object.values(cabinet.days[day]!.jobs).flatMap(({ material }) =>
+    Object.keys(cabinet.materials[material]!.emissions),
+  );
+  const shown = [...new Set(['particles', ...emitted])].slice(0, MOST_CONTAMINANTS);
   return record.network.contaminants
-    .filter(({ name }) => name !== 'water' && record.concentrations[name] !== undefined)
+    .filter(({ name }) => shown.includes(name) && record.concentrations[name] !== undefined)
     .map(({ name, unit }): Panel => {
       const table = record.concentrations[name]!;
       const perCm3 = name === 'particles';
@@ -159,32 +168,18 @@ function contaminantPanels({ assembly, record }: DayRun): Panel[] {
     });
 }
 
-/** Electric power of each machine: bed, supply loss, and what its mode draws. */
-function powerPanel({ record }: DayRun): Panel[] {
-  const { machines, schedule } = record.network;
+function powerPanel(run: DayRun): Panel[] {
   const pens: readonly Pen[] = ['solid', 'dashed', 'dash-dot', 'dotted'];
-  const lines = machines.map(({ name, bed, modes }, at): Line => {
-    const ofMode = new Map(modes.map((mode) => [mode.name, mode.powers.reduce((sum, { watts }) => sum + watts, 0)]));
-    const mine = schedule.filter(({ machine }) => machine === name);
-    const modeAt = (time: number) => mine.find(({ start, end }) => start <= time && time < end)?.mode ?? 'idle';
-    const factor = 1 + (bed?.supply?.share ?? 0);
-    const beds: Points = record.bedPowers.names.includes(name) ? straightTrace(record, record.bedPowers, name) : [];
-    const points = beds.map(([time, watts]) => [time, watts * factor + (ofMode.get(modeAt(time)) ?? 0)] as const);
-    return { label: name, pen: pens[at % pens.length]!, points };
+  const lines = Object.keys(run.cabinet.machines).map((machine, at): Line => {
+    const { times, values } = machinePower(run, machine);
+    return {
+      label: machine,
+      pen: pens[at % pens.length]!,
+      points: Array.from(times, (time, row) => [time, values[row]!]),
+    };
   });
-  const drawn = lines.filter(({ points }) => points.length > 0);
-  if (drawn.length === 0) return [];
-  return [
-    {
-      title: 'Power drawn by the machines',
-      unit: 'W',
-      scale: 'straight',
-      height: 90,
-      lines: drawn,
-      bands: [],
-      levels: [],
-    },
-  ];
+  const panel = { title: 'Power drawn by the machines', unit: 'W', scale: 'straight', height: 90 } as const;
+  return lines.length === 0 ? [] : [{ ...panel, lines, bands: [], levels: [] }];
 }
 
 function machinesIn(cabinet: Cabinet, bay: string) {
@@ -196,12 +191,11 @@ function spanOf({ start, duration }: { readonly start: number; readonly duration
 }
 
 /** Stretches in which a fan turns, split where its speed changes by more than the paper shows. */
-function runs({ times, fanSpeeds }: DayRecord, fan: string): Bar[] {
-  const speed = columnOf(fanSpeeds, fan);
+function runs({ times, values }: Course): Bar[] {
   const bars: Bar[] = [];
   for (let row = 0; row + 1 < times.length; row++) {
     const [start, end] = [times[row]!, times[row + 1]!];
-    const share = Math.min(1, (speed(row) + speed(row + 1)) / 2);
+    const share = Math.min(1, (values[row]! + values[row + 1]!) / 2);
     const last = bars.at(-1);
     if (share <= 0 || end <= start) continue;
     const continues = last !== undefined && last.end === start && Math.abs(last.share - share) < 0.05;

@@ -105,6 +105,7 @@ function madeUpDay({ limit = 273.15 + 50 }: { limit?: number } = {}): DayRun {
   );
   const network = {
     contaminants: [{ name: 'particles', unit: '1/m3' }],
+    recirculations: [],
     machines: [
       {
         name: 'left',
@@ -138,7 +139,8 @@ function madeUpDay({ limit = 273.15 + 50 }: { limit?: number } = {}): DayRun {
     title: 'Two <boxes> & a door',
     bays: { lower: {} },
     machines: { left: { bay: 'lower', electronicsInside: true, electronicsLimit: limit } },
-    materials: { ABS: { bandWell: [273.15 + 40, 273.15 + 60] } },
+    paths: { exhaust: { parts: [] } },
+    materials: { ABS: { emissions: { particles: {} }, bandWell: [273.15 + 40, 273.15 + 60] } },
     days: {
       usual: {
         title: 'Usual day',
@@ -152,7 +154,7 @@ function madeUpDay({ limit = 273.15 + 50 }: { limit?: number } = {}): DayRun {
     room: 'room',
     bays: { lower: { zones: ['lower.low', 'lower.high'] } },
     machines: { left: { printAir: 'lower.low', electronicsAir: 'lower.high' } },
-    paths: { exhaust: { fans: ['exhaust.fan'] } },
+    paths: { exhaust: { kind: 'path', name: 'exhaust', fans: ['exhaust.fan'], efficiency: {} } },
   } as unknown as DayRun['assembly'];
   return { cabinet, day: 'usual', assembly, record };
 }

@@ -19,6 +19,17 @@ export function temperatureTrace({ times, temperatures, slopes }: DayRecord, nam
   });
 }
 
+/** A temperature at one time, K; where something switches just then, after it. */
+export function temperatureAt({ times, temperatures, slopes }: DayRecord, name: string, time: number): number {
+  const value = columnOf(temperatures, name);
+  const slope = columnOf(slopes, name);
+  let row = times.length - 1;
+  while (row > 0 && times[row]! > time) row--;
+  const length = row + 1 < times.length ? times[row + 1]! - times[row]! : 0;
+  if (!(length > 0)) return value(row);
+  return hermite((time - times[row]!) / length, length, value(row), slope(row), value(row + 1), slope(row + 1));
+}
+
 /** Any other column over the day, with straight lines between its rows. */
 export function straightTrace({ times }: DayRecord, table: Table, name: string): Points {
   const value = columnOf(table, name);
