@@ -1,7 +1,9 @@
 // The day's air, path by path: how much, of which zone, with what in it.
 
+import type { DayRecord } from '../day/record.ts';
 import type { AirPath } from '../network/network.ts';
 import { type Course, courseFrom, courseOf } from './course.ts';
+import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
 import { fansIn } from './plant.ts';
 import { courseOn } from './switched.ts';
@@ -34,6 +36,10 @@ export function massFlow({ record }: DayRun, path: string): Course {
 
 /** Density of a zone's air, as the network takes it. */
 export function zoneDensity(run: DayRun, zone: string): Course {
+  return keptWith(run.record, `density:${zone}`, () => densityCourse(run, zone));
+}
+
+function densityCourse(run: DayRun, zone: string): Course {
   const { density, constants } = run.record.network;
   const temperature = temperatureOf(run, zone);
   return courseFrom(run.record, (row) =>
@@ -44,13 +50,28 @@ export function zoneDensity(run: DayRun, zone: string): Course {
 }
 
 /** m³/s at the density of the air that flows. */
-export function volumeFlow(run: DayRun, path: Pick<AirPath, 'name' | 'from' | 'to'>): Course {
-  const flow = massFlow(run, path.name);
-  const [from, to] = [zoneDensity(run, path.from), zoneDensity(run, path.to)];
-  return courseFrom(run.record, (row) => {
-    const mass = flow.values[row]!;
-    return mass / (mass >= 0 ? from.values[row]! : to.values[row]!);
+export function volumeFlow(run: DayRun, { name, from, to }: Pick<AirPath, 'name' | 'from' | 'to'>): Course {
+  return keptWith(run.record, `volume flow:${name}`, () => {
+    const { values: mass } = massFlow(run, name);
+    const [a, b] = [zoneDensity(run, from).values, zoneDensity(run, to).values];
+    return courseFrom(run.record, (row) => mass[row]! / (mass[row]! >= 0 ? a[row]! : b[row]!));
   });
+}
+
+/** m³/s that enter a set of zones by a path between inside and outside of it; 0 while the air leaves by it. */
+export function inflowOf(run: DayRun, path: AirPath, here: ReadonlySet<string>): Course {
+  const sign = here.has(path.to) ? 1 : -1;
+  return keptWith(run.record, `inflow ${sign}:${path.name}`, () => {
+    const { values } = volumeFlow(run, path);
+    return courseFrom(run.record, (row) => Math.max(sign * values[row]!, 0));
+  });
+}
+
+/** Paths that lead into or out of a set of zones, open doors left out. */
+export function pathsAround({ record }: DayRun, here: ReadonlySet<string>): AirPath[] {
+  return record.network.paths.filter(
+    ({ type, from, to }) => type !== 'tall-opening' && here.has(from) !== here.has(to),
+  );
 }
 
 /** Pressure of a zone's air at a height against another zone's there, Pa. */
@@ -70,7 +91,7 @@ export function pressureBetween(run: DayRun, zone: string, other: string, z: num
 }
 
 export function pathOf({ record }: DayRun, name: string): AirPath {
-  const path = record.network.paths.find((candidate) => candidate.name === name);
+  const path = pathsByName(record).get(name);
   if (path === undefined) throw new Error(`the network has no path "${name}"`);
   return path;
 }
@@ -87,4 +108,8 @@ export function fanShares(run: DayRun, id: string): Course[] {
     return fansIn(cabinet.paths[id]!).map(() => on);
   }
   return places.fans.map((name) => courseOf(record, record.fanSpeeds, name));
+}
+
+function pathsByName(record: DayRecord): ReadonlyMap<string, AirPath> {
+  return keptWith(record, 'paths:by name', () => new Map(record.network.paths.map((path) => [path.name, path])));
 }

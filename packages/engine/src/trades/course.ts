@@ -35,7 +35,9 @@ export function courseOf({ times }: DayRecord, table: Table, name: string): Cour
 
 /** A quantity computed row by row. */
 export function courseFrom({ times }: DayRecord, valueAtRow: (row: number) => number): Course {
-  return { times, values: Float64Array.from(times, (_, row) => valueAtRow(row)) };
+  const values = new Float64Array(times.length);
+  for (let row = 0; row < values.length; row += 1) values[row] = valueAtRow(row);
+  return { times, values };
 }
 
 /** The part from `start` to `end`: after a jump at its start, before a jump at its end, ends interpolated. */
@@ -82,6 +84,17 @@ export function integralOf({ times, values }: Course): number {
   let sum = 0;
   for (let row = 1; row < times.length; row += 1)
     sum += ((values[row]! + values[row - 1]!) / 2) * (times[row]! - times[row - 1]!);
+  return sum;
+}
+
+/** Integral of the product of two courses with the same rows, trapezium rule on the products. */
+export function integralOfProduct(a: Course, b: Course): number {
+  const { times } = a;
+  let sum = 0;
+  for (let row = 1; row < times.length; row += 1) {
+    const span = times[row]! - times[row - 1]!;
+    if (span > 0) sum += ((a.values[row]! * b.values[row]! + a.values[row - 1]! * b.values[row - 1]!) / 2) * span;
+  }
   return sum;
 }
 

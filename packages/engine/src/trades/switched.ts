@@ -1,12 +1,19 @@
 // When things were on during the day, row by row of its record.
 
+import type { DayRecord } from '../day/record.ts';
 import { compileWhen } from '../day/when.ts';
 import type { When } from '../network/network.ts';
 import { type Course, courseFrom, integralOf } from './course.ts';
+import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
 
 /** 1 while on, 0 while off; on the left side of a jump, what it was before. */
 export function courseOn({ record }: DayRun, when: When): Course {
+  return keptWith(record, `on:${JSON.stringify(when)}`, () => whenCourse(record, when));
+}
+
+function whenCourse(record: DayRecord, when: When): Course {
+  if (when === 'always') return courseFrom(record, () => 1);
   const { network, times, thermostats } = record;
   const machines = network.machines.map(({ name }) => name);
   const condition = compileWhen(when, { thermostats: thermostats.names, machines });

@@ -1,9 +1,9 @@
 // How long to wait after a job before the door is opened.
 
 import { purgeTime } from '@stillair/physics';
-import { insideZones, volumeFlow } from '../air-ways.ts';
+import { inflowOf, insideZones, pathsAround } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { courseFrom, lengthOf, meanOf, valueAt, within } from '../course.ts';
+import { lengthOf, meanOf, valueAt, within } from '../course.ts';
 import type { DayRun, Measure } from '../measure.ts';
 import { printsOf } from '../prints.ts';
 import { runOn } from '../remedies.ts';
@@ -74,24 +74,10 @@ function removal(
   const here = new Set(zones);
   const volume = volumes.reduce((a, b) => a + b, 0);
   const enclosed = insideZones(run);
-  const through = network.paths
-    .filter(({ type, from, to }) => type !== 'tall-opening' && here.has(from) !== here.has(to))
+  const through = pathsAround(run, here)
     // Air from the machine's own chamber is not clean; from another bay it counts as such.
     .filter(({ from, to }) => !isChamber(assembly.machines, enclosed, here.has(to) ? from : to))
-    .reduce((sum, path) => {
-      const flow = volumeFlow(run, path);
-      const sign = here.has(path.to) ? 1 : -1;
-      return (
-        sum +
-        meanOf(
-          within(
-            courseFrom(record, (row) => Math.max(sign * flow.values[row]!, 0)),
-            start,
-            end,
-          ),
-        )
-      );
-    }, 0);
+    .reduce((sum, path) => sum + meanOf(within(inflowOf(run, path, here), start, end)), 0);
   const cleaned = network.recirculations
     .filter(({ zone }) => here.has(zone))
     .reduce((sum, { flow, efficiency, active }) => {

@@ -56,7 +56,11 @@ export function bayLevels(run: DayRun, releases: readonly Release[]): Measure[] 
   return Object.keys(run.cabinet.bays).flatMap((bay) => {
     const prints = printsOf(run).filter(({ machine }) => machine.bay === bay);
     if (prints.length === 0) return [];
-    return emitted.map((contaminant) => {
+    const here = new Set(prints.map(({ machineId }) => machineId));
+    const own = emitted.filter((contaminant) =>
+      releases.some((release) => release.contaminant === contaminant && here.has(release.machine)),
+    );
+    return own.map((contaminant) => {
       const level = bayCourse(run, bay, (zone) => courseOf(run.record, run.record.concentrations[contaminant]!, zone));
       const [weighted, time] = prints.reduce(
         ([sum, seconds], { start, end }) => [

@@ -3,7 +3,8 @@
 
 import type { AirPath } from '../../network/network.ts';
 import { fanShares, insideZones, massFlow } from '../air-ways.ts';
-import { type Course, courseFrom, courseOf, integralOf } from '../course.ts';
+import { type Course, courseFrom, courseOf, integralOf, integralOfProduct } from '../course.ts';
+import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { exhaustsOf } from '../plant.ts';
 import { courseOn } from '../switched.ts';
@@ -26,18 +27,11 @@ export function intoRoom({ filteredExhaust, openPaths, leaksFansOn, leaksFansOff
 }
 
 export function waysOf(run: DayRun, contaminant: string): Ways {
-  const { record, assembly, cabinet } = run;
+  const { record, assembly } = run;
   const { network } = record;
   const { referenceDensity } = network.constants;
   const inside = insideZones(run);
-  const levels = record.concentrations[contaminant]!;
-  const room = courseOf(record, levels, assembly.room);
-  const above = (zone: string): Course => {
-    const level = courseOf(record, levels, zone);
-    return courseFrom(record, (row) => Math.max(level.values[row]! - room.values[row]!, 0));
-  };
-  const exhausts = exhaustsOf(cabinet).flatMap((id) => fanShares(run, id));
-  const fansOn = courseFrom(record, (row) => (exhausts.some(({ values }) => values[row]! > 0) ? 1 : 0));
+  const above = (zone: string): Course => aboveRoom(run, contaminant, zone);
   const leaks = new Set(assembly.leaks.map(({ name }) => name));
   const built = new Set(Object.values(assembly.paths).map(({ name }) => name));
   const ways = {
@@ -52,29 +46,26 @@ export function waysOf(run: DayRun, contaminant: string): Ways {
   };
 
   for (const path of network.paths) {
-    const outward =
-      inside.has(path.from) && !inside.has(path.to) ? 1 : inside.has(path.to) && !inside.has(path.from) ? -1 : 0;
-    const within = inside.has(path.from) && inside.has(path.to);
-    if (outward === 0 && !within) continue;
+    const [fromInside, toInside] = [inside.has(path.from), inside.has(path.to)];
+    if (!fromInside && !toInside) continue;
     const removed = path.filterEfficiency[contaminant] ?? 0;
     const carbon = carbonCaught(run, path.name, contaminant);
-    if (within) {
-      if (removed > 0) ways.caught += (removed * integralOf(throughput(run, path, above, 0))) / referenceDensity;
+    if (fromInside && toInside) {
+      if (removed > 0) ways.caught += (removed * eitherWay(run, path, above)) / referenceDensity;
       ways.caught += carbon;
       continue;
     }
-    const passing = throughput(run, path, above, outward);
-    const all = integralOf(passing) / referenceDensity;
+    const [inner, outer] = fromInside ? [path.from, path.to] : [path.to, path.from];
+    const leaving = leavingBy(run, path, fromInside ? 1 : -1);
+    if (leaving === undefined) continue;
+    const all = integralOfProduct(leaving, above(inner)) / referenceDensity;
     const passed = Math.max(all * (1 - removed) - carbon, 0);
     ways.caught += all - passed;
-    const outer = outward > 0 ? path.to : path.from;
     if (outer !== assembly.room) ways.outdoors += passed;
     else if (path.type === 'tall-opening') ways.doors += passed;
     else if (leaks.has(path.name)) {
       const on =
-        all > 0
-          ? integralOf(courseFrom(record, (row) => passing.values[row]! * fansOn.values[row]!)) / referenceDensity / all
-          : 0;
+        all > 0 ? integralOfProduct(whileFansOn(run, path, leaving), above(inner)) / referenceDensity / all : 0;
       ways.leaksFansOn += passed * on;
       ways.leaksFansOff += passed * (1 - on);
     } else if (built.has(path.name) && removed + carbon > 0) ways.filteredExhaust += passed;
@@ -83,41 +74,55 @@ export function waysOf(run: DayRun, contaminant: string): Ways {
   for (const { name, a, b } of network.exchanges) {
     const [inner, outer] = inside.has(a) && !inside.has(b) ? [a, b] : inside.has(b) && !inside.has(a) ? [b, a] : [];
     if (inner === undefined || outer !== assembly.room) continue;
-    const flow = courseOf(record, record.exchanges, name);
-    const level = above(inner);
-    ways.doors += integralOf(courseFrom(record, (row) => flow.values[row]! * level.values[row]!));
+    ways.doors += integralOfProduct(courseOf(record, record.exchanges, name), above(inner));
   }
   for (const { name, zone, flow, efficiency, active } of network.recirculations) {
-    const on = courseOn(run, active);
-    const level = above(zone);
-    const turned = flow * integralOf(courseFrom(record, (row) => on.values[row]! * level.values[row]!));
-    ways.caught += (efficiency[contaminant] ?? 0) * turned + carbonCaught(run, name, contaminant);
+    const removed = efficiency[contaminant] ?? 0;
+    if (removed > 0) ways.caught += removed * flow * integralOfProduct(courseOn(run, active), above(zone));
+    ways.caught += carbonCaught(run, name, contaminant);
   }
   const settling = network.contaminants.find(({ name }) => name === contaminant)?.deposition ?? {};
-  for (const zone of inside) {
-    const volume = network.zones.find(({ name }) => name === zone)!.volume;
-    ways.deposited += (settling[zone] ?? 0) * volume * integralOf(above(zone));
-  }
+  for (const { name, volume } of network.zones)
+    if (inside.has(name) && settling[name] !== undefined)
+      ways.deposited += settling[name] * volume * integralOf(above(name));
   return ways;
 }
 
-/** kg/s of air times units per m³ above the room's: outward only, or either way inside the cabinet (`outward` 0). */
-function throughput(run: DayRun, path: AirPath, above: (zone: string) => Course, outward: number): Course {
-  const flow = massFlow(run, path.name);
-  const counter = courseOf(run.record, run.record.counterFlows, path.name);
-  if (outward === 0) {
-    const [from, to] = [above(path.from), above(path.to)];
-    return courseFrom(
-      run.record,
-      (row) => Math.abs(flow.values[row]!) * (flow.values[row]! > 0 ? from : to).values[row]!,
-    );
-  }
-  const level = above(outward > 0 ? path.from : path.to);
-  return courseFrom(run.record, (row) => {
-    const net = outward * flow.values[row]!;
-    // A tall opening lets air out beside a net inflow: the flow against the net one.
-    return (net > 0 ? net + counter.values[row]! : counter.values[row]!) * level.values[row]!;
+/** Units per m³ by which a zone's air lies above the room's. */
+function aboveRoom({ record, assembly }: DayRun, contaminant: string, zone: string): Course {
+  return keptWith(record, `above room:${contaminant}:${zone}`, () => {
+    const levels = record.concentrations[contaminant]!;
+    const { values } = courseOf(record, levels, zone);
+    const room = courseOf(record, levels, assembly.room).values;
+    return courseFrom(record, (row) => Math.max(values[row]! - room[row]!, 0));
   });
+}
+
+/** kg/s that leave the cabinet by a path; undefined when none ever does. `outward` is the sign of its flow outward. */
+function leavingBy(run: DayRun, path: AirPath, outward: 1 | -1): Course | undefined {
+  return keptWith(run.record, `leaving:${path.name}`, () => {
+    const net = massFlow(run, path.name).values;
+    const counter = courseOf(run.record, run.record.counterFlows, path.name).values;
+    // A tall opening lets air out beside a net inflow: the flow against the net one.
+    const leaving = courseFrom(run.record, (row) => Math.max(outward * net[row]!, 0) + counter[row]!);
+    return leaving.values.some((value) => value > 0) ? leaving : undefined;
+  });
+}
+
+function whileFansOn(run: DayRun, path: AirPath, leaving: Course): Course {
+  return keptWith(run.record, `leaving, fans on:${path.name}`, () => {
+    const exhausts = exhaustsOf(run.cabinet).flatMap((id) => fanShares(run, id));
+    return courseFrom(run.record, (row) =>
+      exhausts.some(({ values }) => values[row]! > 0) ? leaving.values[row]! : 0,
+    );
+  });
+}
+
+/** kg/s times units per m³ through a path inside the cabinet, whichever way it runs, over the day. */
+function eitherWay(run: DayRun, path: AirPath, above: (zone: string) => Course): number {
+  const flow = massFlow(run, path.name).values;
+  const [from, to] = [above(path.from).values, above(path.to).values];
+  return integralOf(courseFrom(run.record, (row) => Math.abs(flow[row]!) * (flow[row]! > 0 ? from : to)[row]!));
 }
 
 /** Units that the carbon beds of a path or recirculation took up over the day; negative when they gave back. */

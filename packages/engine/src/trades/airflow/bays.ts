@@ -1,10 +1,9 @@
 // How much air passes each bay, with fans and without, and which way its gaps leak.
 
-import type { AirPath } from '../../network/network.ts';
 import { formatClock } from '../../units/format.ts';
-import { insideZones, pathOf, pressureBetween, volumeFlow } from '../air-ways.ts';
+import { inflowOf, insideZones, pathOf, pathsAround, pressureBetween } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { type Course, courseFrom, integralOf, largest, timeAbove } from '../course.ts';
+import { type Course, courseFrom, integralOf, integralOfProduct, largest, timeAbove } from '../course.ts';
 import type { DayRun, Measure } from '../measure.ts';
 import { hasFilter, OUTSIDE } from '../plant.ts';
 import { printsOf } from '../prints.ts';
@@ -33,19 +32,9 @@ function meanInflow(
   if (!(time > 0)) return undefined;
   const here = new Set(run.assembly.bays[bay]!.zones);
   const enclosed = insideZones(run);
-  const mean = (path: AirPath): number => {
-    const flow = volumeFlow(run, path);
-    const sign = here.has(path.to) ? 1 : -1;
-    return (
-      integralOf(courseFrom(run.record, (row) => Math.max(sign * flow.values[row]!, 0) * when.values[row]!)) / time
-    );
-  };
-  const crossing = run.record.network.paths.filter(
-    ({ type, from, to }) => type !== 'tall-opening' && here.has(from) !== here.has(to),
-  );
-  const inflows = crossing.map((path) => ({
+  const inflows = pathsAround(run, here).map((path) => ({
     outside: !enclosed.has(here.has(path.to) ? path.from : path.to),
-    mean: mean(path),
+    mean: integralOfProduct(inflowOf(run, path, here), when) / time,
   }));
   return {
     all: inflows.reduce((sum, inflow) => sum + inflow.mean, 0),

@@ -2,7 +2,7 @@
 
 import { captureVelocity } from '@stillair/physics';
 import type { CabinetPath } from '../../cabinet/cabinet.ts';
-import { pathOf, volumeFlow } from '../air-ways.ts';
+import { inflowOf, pathOf, pathsAround, volumeFlow } from '../air-ways.ts';
 import { type Course, courseFrom, within } from '../course.ts';
 import type { DayRun } from '../measure.ts';
 import { turnsAirRound } from '../plant.ts';
@@ -84,13 +84,8 @@ function through(run: DayRun, print: Print): Contribution {
   const [width, height, depth] = [x[1] - x[0], z[1] - z[0], cabinet.inside.depth];
   const section = Math.min(width * depth, width * height, depth * height);
   const here = new Set(assembly.bays[bay]!.zones);
-  const inflows = record.network.paths
-    .filter(({ type, from, to }) => type !== 'tall-opening' && here.has(from) !== here.has(to))
-    .map((path) => ({ flow: volumeFlow(run, path), sign: here.has(path.to) ? 1 : -1 }));
-  const speed = courseFrom(
-    record,
-    (row) => inflows.reduce((sum, { flow, sign }) => sum + Math.max(sign * flow.values[row]!, 0), 0) / section,
-  );
+  const inflows = pathsAround(run, here).map((path) => inflowOf(run, path, here).values);
+  const speed = courseFrom(record, (row) => inflows.reduce((sum, values) => sum + values[row]!, 0) / section);
   return { kind: 'through', from: bay, speed: within(speed, print.start, print.end) };
 }
 

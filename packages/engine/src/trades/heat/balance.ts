@@ -38,9 +38,8 @@ export function balanceAt(run: DayRun, bay: string, time: number): BayBalance {
   for (const path of network.paths) {
     if (here.has(path.from) === here.has(path.to)) continue;
     const flow = valueAt(massFlow(run, path.name), time);
-    const inward = here.has(path.to) ? flow : -flow;
+    const [outer, inner, inward] = here.has(path.to) ? [path.from, path.to, flow] : [path.to, path.from, -flow];
     if (!(inward > 0)) continue;
-    const [outer, inner] = here.has(path.to) ? [path.from, path.to] : [path.to, path.from];
     const rise = valueAt(temperatureOf(run, inner), time) - valueAt(temperatureOf(run, outer), time);
     carried += inward * network.constants.heatCapacity * rise;
   }

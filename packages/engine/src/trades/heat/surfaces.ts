@@ -1,10 +1,11 @@
 // The coldest inner surface against the dew point, and the hottest outer one against a hand.
 
-import { dewPoint, vapourPressure } from '@stillair/physics';
+import { dewPoint, saturationPressure, vapourPressure } from '@stillair/physics';
+import type { SurfacePlace } from '../../network/assembly.ts';
 import { formatClock } from '../../units/format.ts';
 import { temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { type Course, courseFrom, courseOf, largest, smallest, valueAt } from '../course.ts';
+import { courseOf, largest } from '../course.ts';
 import type { DayRun, Measure } from '../measure.ts';
 import { dryBay, insulateFace } from '../remedies.ts';
 import { dewLimit, touchLimit } from './limits.ts';
@@ -19,20 +20,17 @@ function condensation(run: DayRun, bay: string): Measure[] {
   const water = run.record.concentrations[WATER];
   const inner = run.assembly.surfaces.filter((surface) => surface.bay === bay && surface.zone !== 'room');
   if (water === undefined || inner.length === 0) return [];
-  const dew = new Map<string, Course>();
-  const margins = inner.map((surface) => {
-    const dewCourse = dew.get(surface.zone) ?? dewPointOf(run, surface.zone);
-    dew.set(surface.zone, dewCourse);
-    const wall = temperatureOf(run, surface.node);
-    return {
-      surface,
-      dewCourse,
-      wall,
-      margin: smallest(courseFrom(run.record, (row) => wall.values[row]! - dewCourse.values[row]!)),
-    };
-  });
-  const worst = margins.reduce((a, b) => (b.margin.value < a.margin.value ? b : a));
-  const { value, time } = worst.margin;
+  const zones = [...new Set(inner.map(({ zone }) => zone))];
+  const worst = zones
+    .map((zone) =>
+      nearestToDew(
+        run,
+        zone,
+        inner.filter((surface) => surface.zone === zone),
+      ),
+    )
+    .reduce((a, b) => (b.margin < a.margin ? b : a));
+  const { margin: value, time } = worst;
   return [
     {
       trade: 'heat',
@@ -46,13 +44,13 @@ function condensation(run: DayRun, bay: string): Measure[] {
       steps: [
         {
           text: `coldest against its air: inside of ${worst.surface.part}, at ${formatClock(time)}`,
-          value: valueAt(worst.wall, time),
+          value: worst.wall,
           unit: 'temperature',
           inputs: [`${worst.surface.part}.build`],
         },
         {
           text: 'dew point of the air before it',
-          value: valueAt(worst.dewCourse, time),
+          value: worst.wall - value,
           unit: 'temperature',
           formula: 'dew point of p_w = p W/(0.622 + W)',
           source: 'ASHRAE Handbook of Fundamentals (2017), chapter 1',
@@ -67,15 +65,39 @@ function condensation(run: DayRun, bay: string): Measure[] {
   ];
 }
 
-/** Dew point of a zone's air from its water, kg per m³ of dry air at the reference density. */
-function dewPointOf(run: DayRun, zone: string): Course {
+interface DewMargin {
+  readonly surface: SurfacePlace;
+  readonly time: number;
+  /** K */
+  readonly wall: number;
+  readonly margin: number;
+}
+
+/**
+ * The moment at which the air at one of a zone's surfaces is nearest to saturation, and its dew point then. The zone's water is
+ * in kg per m³ of dry air at the reference density.
+ */
+function nearestToDew(run: DayRun, zone: string, surfaces: readonly SurfacePlace[]): DewMargin {
   const { record } = run;
   const { referenceDensity, atmosphere } = record.network.constants;
-  const water = courseOf(record, record.concentrations[WATER]!, zone);
-  return courseFrom(record, (row) => {
-    const ratio = Math.max(water.values[row]!, 1e-6) / referenceDensity;
-    return dewPoint(vapourPressure(ratio, atmosphere));
-  });
+  const water = courseOf(record, record.concentrations[WATER]!, zone).values;
+  const walls = surfaces.map(({ node }) => temperatureOf(run, node).values);
+  const pressureAt = (row: number): number =>
+    vapourPressure(Math.max(water[row]!, 1e-6) / referenceDensity, atmosphere);
+  let [worstRow, worstWall, most] = [0, 0, Number.NEGATIVE_INFINITY];
+  for (let row = 0; row < water.length; row += 1) {
+    let coldest = 0;
+    for (let at = 1; at < walls.length; at += 1) if (walls[at]![row]! < walls[coldest]![row]!) coldest = at;
+    const saturation = pressureAt(row) / saturationPressure(walls[coldest]![row]!);
+    if (saturation > most) [worstRow, worstWall, most] = [row, coldest, saturation];
+  }
+  const wall = walls[worstWall]![worstRow]!;
+  return {
+    surface: surfaces[worstWall]!,
+    time: record.times[worstRow]!,
+    wall,
+    margin: wall - dewPoint(pressureAt(worstRow)),
+  };
 }
 
 /** The hottest surface that a hand in the room can touch. */
