@@ -50,6 +50,9 @@ export type DefaultName =
   | 'printRate'
   | 'partSize';
 
+/** What a room's temperature is worth when somebody writes one number for the whole day, K. Common practice, from memory. */
+export const ROOM_TEMPERATURE_DOUBT = 1;
+
 const MEMORY = 'common practice, from memory';
 
 const normal = (value: number, low: number, high: number, why: string): Assumption => ({

@@ -152,7 +152,6 @@ export function fillDoors(
   { cabinet, parts }: FileSpec,
   bays: Readonly<Record<string, Bay>>,
   ledger: Ledger,
-  length: number,
 ): Readonly<Record<string, Door>> {
   const written: [string, DoorSpec, FilePath][] = Object.entries(cabinet.doors ?? {}).map(([id, spec]) => [
     id,
@@ -201,7 +200,7 @@ export function fillDoors(
         sun:
           spec.sun === undefined
             ? []
-            : fillCourse(`${at}.sun`, spec.sun, [...file, 'sun'], { value: 0, how: 'no sun' }, ledger, length),
+            : fillCourse(`${at}.sun`, spec.sun, [...file, 'sun'], { value: 0, how: 'no sun' }, ledger),
       };
       return [id, door];
     }),

@@ -1,5 +1,6 @@
 // When something runs, with every machine and number named.
 
+import { windowsOfDay } from '../units/clock.ts';
 import type { Control } from './cabinet.ts';
 import type { Ledger } from './ledger.ts';
 import type { FilePath } from './source-tree.ts';
@@ -23,7 +24,7 @@ export function fillControl(
     case 'never':
       return { kind: given.kind };
     case 'timer':
-      return { kind: 'timer', windows: given.windows };
+      return { kind: 'timer', windows: windowsOfDay(given.windows) };
     case 'job':
       return {
         kind: 'job',

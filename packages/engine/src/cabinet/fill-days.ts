@@ -9,11 +9,6 @@ import type { DaySpec, FileSpec, JobSpec } from './spec.ts';
 
 const DAY = 86_400;
 
-/** Length of the longest day: profiles are laid out until then. */
-export function longestDay({ days }: FileSpec): number {
-  return Math.max(DAY, ...Object.values(days).map(({ length }) => length?.value ?? DAY));
-}
-
 export function fillDays(
   spec: FileSpec,
   materials: Readonly<Record<string, Material>>,
@@ -40,7 +35,7 @@ function fillDay(
   const course = (path: string, key: 'room-temperature' | 'outdoor-temperature'): Day['roomTemperature'] =>
     day[key] === undefined
       ? undefined
-      : fillCourse(`${at}.${path}`, day[key], [...file, key], { value: 0, how: 'given' }, ledger, longestDay(spec));
+      : fillCourse(`${at}.${path}`, day[key], [...file, key], { value: 0, how: 'given' }, ledger);
   const room = course('roomTemperature', 'room-temperature');
   const outdoors = course('outdoorTemperature', 'outdoor-temperature');
   const doors = [...(spec.cabinet.door === undefined ? [] : ['door']), ...Object.keys(spec.cabinet.doors ?? {})];

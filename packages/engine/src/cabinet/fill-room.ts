@@ -1,10 +1,10 @@
 // The room, outdoors and the people in it, with what is assumed where the file says nothing.
 
-import { dailyProfile } from '../units/clock.ts';
+import { dailyProfile, windowsOfDay } from '../units/clock.ts';
 import type { Profile } from '../units/profile.ts';
 import type { Outdoors, Person, Room, Size } from './cabinet.ts';
 import { contaminants } from './contaminants.ts';
-import { type Assumption, defaults } from './defaults.ts';
+import { type Assumption, defaults, ROOM_TEMPERATURE_DOUBT } from './defaults.ts';
 import type { Ledger } from './ledger.ts';
 import type { FilePath } from './source-tree.ts';
 import type { Amounts, Course, FileSpec } from './spec.ts';
@@ -23,8 +23,7 @@ const outdoorBackground: Readonly<Record<string, Assumption>> = {
   TVOC: defaults.outdoorTvoc,
 };
 
-/** `length`: of the longest day; profiles repeat until then. */
-export function fillRoom({ room = {} }: FileSpec, ledger: Ledger, length: number): Room {
+export function fillRoom({ room = {} }: FileSpec, ledger: Ledger): Room {
   const size = fillRoomSize(room.size, ledger);
   const floor = size.width * size.depth;
   const walls = 2 * (floor + (size.width + size.depth) * size.height);
@@ -38,7 +37,7 @@ export function fillRoom({ room = {} }: FileSpec, ledger: Ledger, length: number
       ['room', 'temperature'],
       defaults.roomTemperature,
       ledger,
-      length,
+      ROOM_TEMPERATURE_DOUBT,
     ),
     held: noted(ledger, 'room.held', room.held, ['room', 'held'], false, "the cabinet's heat warms the room"),
     humidity: ledger.number(
@@ -82,7 +81,7 @@ export function fillRoom({ room = {} }: FileSpec, ledger: Ledger, length: number
   };
 }
 
-export function fillOutdoors({ outdoors = {} }: FileSpec, ledger: Ledger, length: number): Outdoors {
+export function fillOutdoors({ outdoors = {} }: FileSpec, ledger: Ledger): Outdoors {
   const at = (key: string): FilePath => ['outdoors', key];
   return {
     temperature: fillCourse(
@@ -91,7 +90,6 @@ export function fillOutdoors({ outdoors = {} }: FileSpec, ledger: Ledger, length
       at('temperature'),
       defaults.outdoorTemperature,
       ledger,
-      length,
     ),
     humidity: ledger.number(
       'outdoors.humidity',
@@ -123,7 +121,7 @@ export function fillPeople({ people }: FileSpec, ledger: Ledger, inside: Size): 
           : ledger.given(['people', id, 'hours']),
       );
       const [x, y, z] = at ?? desk;
-      return [id, { at: [x!, y!, z!] as const, hours: hours ?? DESK_HOURS }];
+      return [id, { at: [x!, y!, z!] as const, hours: windowsOfDay(hours ?? DESK_HOURS) }];
     }),
   );
 }
@@ -160,15 +158,15 @@ export function fillCourse(
   file: FilePath,
   fallback: Assumption | { readonly value: number; readonly how: string },
   ledger: Ledger,
-  length: number,
+  doubt?: number,
 ): Profile {
   if (given !== undefined && Array.isArray(given)) {
     ledger.note(at, ledger.given(file));
-    return dailyProfile(given as Profile, length);
+    return dailyProfile(given as Profile);
   }
   ledger.note(`${at}.0.0`, { kind: 'derived', how: 'the whole day' });
   const quantity = given as Exclude<Course, Profile> | undefined;
-  return [[0, ledger.number(`${at}.0.1`, [{ quantity, file }], fallback)]];
+  return [[0, ledger.number(`${at}.0.1`, [{ quantity, file }], fallback, doubt)]];
 }
 
 function fillBackground(

@@ -7,7 +7,7 @@ import { type Assumption, defaults } from './defaults.ts';
 import { splitPath } from './edit-path.ts';
 import { fillHeats, fillPaths, fillSensors } from './fill-air.ts';
 import { fillBays, fillDoors, fillFaces, fillInside, fillPartitions } from './fill-carcass.ts';
-import { fillDays, longestDay } from './fill-days.ts';
+import { fillDays } from './fill-days.ts';
 import { fillMachines, fillMaterials } from './fill-machines.ts';
 import { fillPrices } from './fill-prices.ts';
 import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
@@ -23,14 +23,13 @@ export function fillCabinet(
   tree: SourceTree,
 ): { readonly cabinet: Cabinet; readonly origins: Origins } {
   const ledger = createLedger(tree);
-  const length = longestDay(spec);
   const inside = fillInside(spec, ledger);
   const bays = fillBays(spec, inside, ledger);
   const materials = fillMaterials(spec, ledger);
   const carcass = {
     inside,
     faces: fillFaces(spec, ledger),
-    doors: fillDoors(spec, bays, ledger, length),
+    doors: fillDoors(spec, bays, ledger),
     bays,
     partitions: fillPartitions(spec, bays, ledger),
     jointGap: ledger.number(
@@ -43,8 +42,8 @@ export function fillCabinet(
   const cabinet: Cabinet = {
     title: spec.title ?? 'Cabinet',
     currency: spec.currency ?? 'EUR',
-    room: fillRoom(spec, ledger, length),
-    outdoors: fillOutdoors(spec, ledger, length),
+    room: fillRoom(spec, ledger),
+    outdoors: fillOutdoors(spec, ledger),
     people: fillPeople(spec, ledger, inside),
     ...carcass,
     machines: fillMachines(spec, ledger),

@@ -17,8 +17,8 @@ export type Fallback = Assumption | { readonly value: number; readonly how: stri
 
 export interface Ledger {
   readonly origins: Map<string, Origin>;
-  /** A number, with its origin written down under its path in the cabinet. */
-  number(at: string, candidates: readonly Candidate[], fallback: Fallback): number;
+  /** A number, with its origin written down under its path in the cabinet. `doubt`: half width of a given number's spread when it has none. */
+  number(at: string, candidates: readonly Candidate[], fallback: Fallback, doubt?: number): number;
   /** Origin of something that is not one number: a size, a curve, a profile. */
   note(at: string, origin: Origin): void;
   given(file: FilePath): Origin;
@@ -31,11 +31,11 @@ export function createLedger(tree: SourceTree): Ledger {
     origins,
     given,
     note: (at, origin) => void origins.set(at, origin),
-    number(at, candidates, fallback) {
+    number(at, candidates, fallback, doubt) {
       for (const candidate of candidates) {
         const { quantity } = candidate;
         if (quantity === undefined) continue;
-        const spread = spreadOf(quantity);
+        const spread = spreadOf(quantity) ?? doubtOf(quantity.value, doubt);
         const origin: Origin =
           'file' in candidate
             ? { kind: 'given', where: tree.valueSpan(candidate.file) }
@@ -54,6 +54,10 @@ export function spreadOf({ value, low, high }: Quantity): Spread | undefined {
   if (low === undefined || high === undefined || low === high) return undefined;
   const shape = low > 0 && high / low > 3 ? 'log-normal' : 'normal';
   return { p10: low, p50: value, p90: high, shape };
+}
+
+function doubtOf(value: number, doubt: number | undefined): Spread | undefined {
+  return doubt === undefined ? undefined : { p10: value - doubt, p50: value, p90: value + doubt, shape: 'normal' };
 }
 
 function fallbackOrigin(fallback: Fallback): Origin {

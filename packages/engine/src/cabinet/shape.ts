@@ -108,9 +108,22 @@ export function sizes(count: number, about: string): Schema<readonly number[]> {
   );
 }
 
+/** Lengths along the axes: a list of them, or a text with commas between. */
 export function place(count: number, about: string): Schema<readonly number[]> {
   const example = ['400 mm', '-1500 mm', '1200 mm'].slice(0, count).join(', ');
-  return fromText((input) => parsePlace(String(input), count), false, about, `${count} lengths, such as ${example}`);
+  const allowed = `${count} lengths, such as [${example}]`;
+  const short = fromText((input) => parsePlace(String(input), count), false, about, allowed);
+  const long = listOf(quantity('length', about), about).transform((list, context): readonly number[] => {
+    if (list.length === count) return list.map(({ value }) => value);
+    const what = `there are ${list.length} lengths`;
+    context.issues.push({
+      code: 'custom',
+      message: say({ code: 'place-wrong', what, allowed, mend: `give ${count} lengths` }),
+      input: list,
+    });
+    return [];
+  });
+  return choice([short, long], (input) => (Array.isArray(input) ? 1 : 0), about) as Schema<readonly number[]>;
 }
 
 export function clock(about: string): Schema<number> {
@@ -283,8 +296,8 @@ export function byKey<const B extends Readonly<Record<string, z.ZodType>>>(
 
 /** A list, or one thing that stands for a list of one. */
 export function oneOrMore<T>(item: Schema<T>, about: string): Schema<readonly T[]> {
-  const either = choice([item, listOf(item, about)], (input) => (Array.isArray(input) ? 1 : 0), about);
-  return either.transform((value) => (Array.isArray(value) ? value : [value]) as readonly T[]);
+  const one = item.transform((only): readonly T[] => [only]);
+  return choice([one, listOf(item, about)], (input) => (Array.isArray(input) ? 1 : 0), about) as Schema<readonly T[]>;
 }
 
 /** A map from one quantity to another: times to temperatures, flows to pressures. Sorted by the first. */
@@ -303,6 +316,30 @@ export function points(along: 'clock' | KindName, kind: KindName, about: string,
         } else read.push([typeof first === 'number' ? first : first.value, value]);
       }
       read.sort((a, b) => a[0] - b[0]);
+      if (along === 'clock') {
+        const late = Object.keys(map).find((key) => Number(parseClock(key)) > 86_400);
+        const last = read.at(-1)?.[0] === 86_400 ? read.at(-1)![1] : undefined;
+        const differs = last !== undefined && read[0]![0] === 0 && read[0]![1] !== last;
+        if (late !== undefined || differs) {
+          const what =
+            late === undefined
+              ? '0:00 and 24:00 are one moment, but they differ'
+              : `${quote(late)} is after the end of the day`;
+          const issue = {
+            code: 'points-wrong',
+            what,
+            allowed: 'times from 0:00 to 24:00; the course repeats every day',
+            mend: 'give one day',
+            onKey: late !== undefined,
+          };
+          context.issues.push({
+            code: 'custom',
+            path: late === undefined ? [] : [late],
+            message: say(issue),
+            input: map,
+          });
+        }
+      }
       const twice = read.findIndex(([x], i) => i > 0 && x === read[i - 1]![0]);
       if (twice >= 0 || read.length === 0) {
         const what = read.length === 0 ? 'there is no point in it' : 'two points stand at the same place';

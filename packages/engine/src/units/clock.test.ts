@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dailyProfile, parseClock, parseWindow } from './clock.ts';
+import { dailyProfile, parseClock, parseWindow, windowsOfDay } from './clock.ts';
 import { parseMoney } from './money.ts';
 
 describe('times of day', () => {
@@ -34,10 +34,20 @@ describe('times of day', () => {
       [6 * 3600, 290],
       [18 * 3600, 296],
     ] as const;
-    expect(dailyProfile(points, 86_400)).toEqual([[0, 293], ...points, [86_400, 293]]);
-    expect(dailyProfile([[0, 290], points[1]], 86_400).at(-1)).toEqual([86_400, 290]);
-    expect(dailyProfile(points, 172_800)).toHaveLength(7);
-    expect(dailyProfile([[3600, 290]], 86_400)).toEqual([[0, 290]]);
+    expect(dailyProfile(points)).toEqual([[0, 293], ...points, [86_400, 293]]);
+    expect(dailyProfile([[0, 290], points[1]]).at(-1)).toEqual([86_400, 290]);
+    expect(dailyProfile([...points, [86_400, 291]]).at(-1)).toEqual([86_400, 291]);
+    expect(dailyProfile([[3600, 290]])).toEqual([[0, 290]]);
+  });
+});
+
+describe('windows of a day', () => {
+  it('exact: a window over midnight is an evening and a morning', () => {
+    expect(windowsOfDay([[79_200, 108_000]])).toEqual([
+      [0, 21_600],
+      [79_200, 86_400],
+    ]);
+    expect(windowsOfDay([[32_400, 61_200]])).toEqual([[32_400, 61_200]]);
   });
 });
 

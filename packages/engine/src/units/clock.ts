@@ -72,21 +72,25 @@ export function parseWindow(text: string): readonly [number, number] | TextFault
 }
 
 /**
- * A profile that repeats every day, as points from 0 to `length`: straight lines between the points, and the last point
- * of a day leads to the first of the next.
+ * A course that repeats every day, as points from 0 to 24 h: straight lines between the points, and the last point of the day
+ * leads to the first of the next.
  */
-export function dailyProfile(points: Profile, length: number): Profile {
+export function dailyProfile(points: Profile): Profile {
   if (points.length <= 1) return [[0, points[0]?.[1] ?? 0]];
   const sorted = [...points].sort((a, b) => a[0] - b[0]);
-  const first = sorted[0]!;
-  const last = sorted.at(-1)!;
-  const gap = first[0] + DAY - last[0];
-  const midnight = gap <= 0 ? first[1] : last[1] + ((first[1] - last[1]) * (DAY - last[0])) / gap;
-  const day = first[0] === 0 ? sorted : [[0, midnight] as const, ...sorted];
-  const profile: (readonly [number, number])[] = [];
-  for (let start = 0; start < length; start += DAY) {
-    for (const [time, value] of day) if (time < DAY) profile.push([start + time, value]);
-  }
-  const days = Math.ceil(length / DAY) * DAY;
-  return [...profile, [days, midnight]];
+  const [firstTime, firstValue] = sorted[0]!;
+  const [lastTime, lastValue] = sorted.at(-1)!;
+  const gap = firstTime + DAY - lastTime;
+  const midnight = gap <= 0 ? firstValue : lastValue + ((firstValue - lastValue) * (DAY - lastTime)) / gap;
+  const start = firstTime === 0 ? [] : [[0, midnight] as const];
+  return [...start, ...sorted.filter(([time]) => time < DAY), [DAY, midnight]];
+}
+
+/** Windows within one day: one over midnight becomes an evening and a morning. In order of time. */
+export function windowsOfDay(windows: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] {
+  return windows
+    .flatMap(([start, end]) =>
+      end <= DAY ? [[start, end] as const] : [[start, DAY] as const, [0, end - DAY] as const],
+    )
+    .sort((a, b) => a[0] - b[0]);
 }

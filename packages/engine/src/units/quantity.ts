@@ -174,7 +174,10 @@ function withBracket(kind: KindName, text: string, center: string, inside: strin
   const unitOfCenter = bare(center) ? unit : (/^[\s\d.eE+-]+(.*)$/.exec(center)?.[1] ?? '');
   const value = single(kind, bare(center) ? `${center} ${unit}` : center, 0);
   if (isFault(value)) return { ...value, at: 0, length: text.length };
-  const spread = parseQuantity(kind, bare(inside.split(/\s(?:to|\.\.)\s/).at(-1)!) ? `${inside} ${unitOfCenter}` : inside);
+  const spread = parseQuantity(
+    kind,
+    bare(inside.split(/\s(?:to|\.\.)\s/).at(-1)!) ? `${inside} ${unitOfCenter}` : inside,
+  );
   if (isFault(spread)) return { ...spread, at: text.indexOf('('), length: inside.length + 2 };
   if (!(spread.low! <= value.value && value.value <= spread.high!)) {
     return wholeText(
