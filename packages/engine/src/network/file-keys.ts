@@ -17,7 +17,7 @@ const film = (side: 'a' | 'b'): FileKey =>
 const course = { burst: word('burst'), tail: word('tail') };
 
 /** Names by which the readers ask, by the kind of map. */
-export interface FileKeyTable {
+export type FileKeyTable = {
   readonly top: FileKeys<
     | 'version'
     | 'id'
@@ -129,7 +129,7 @@ export interface FileKeyTable {
   readonly burst: FileKeys<'ratio' | 'time'>;
   readonly tail: FileKeys<'share' | 'time'>;
   readonly when: FileKeys<'windows' | 'thermostat' | 'machine' | 'modes' | 'anyOf' | 'allOf' | 'not'>;
-}
+};
 
 export const fileKeys: FileKeyTable = {
   top: {
@@ -176,7 +176,7 @@ export const fileKeys: FileKeyTable = {
   sweep: {
     part: word('path', 'part', 'name', 'of', 'fan', 'zone', 'node'),
     key: word('key', 'what', 'parameter', 'quantity', 'field', 'vary'),
-    values: word('values', 'value'),
+    values: word('values', 'value', 'values_m2', 'areas_m2', 'areas'),
   },
   zone: {
     name: word('name'),

@@ -25,6 +25,9 @@ export type NameKind =
   | 'carbon bed'
   | `modes of ${string}`;
 
+/** Nobody mends more at once, and guessing at every wrong name of a large file takes long. */
+const ENOUGH = 200;
+
 /** Whatever has a temperature shares one list of names. */
 export const PLACES: readonly NameKind[] = ['zone', 'node', 'wall node'];
 export const SOLIDS: readonly NameKind[] = ['node', 'wall node'];
@@ -107,8 +110,8 @@ export function referredList(
 export function mustExist(reading: Reading, node: Node, name: string, kinds: readonly NameKind[]): void {
   if (name === '') return;
   reading.later.push(() => {
+    if (kinds.some((kind) => reading.names.get(kind)?.has(name)) || reading.complaints.length > ENOUGH) return;
     const known = kinds.flatMap((kind) => [...(reading.names.get(kind)?.keys() ?? [])]);
-    if (known.includes(name)) return;
     const guess = nearest(name, known);
     const allowed =
       known.length === 0 ? `a ${kinds.join(' or ')}, but the file has none` : `one of ${shortList(known)}`;

@@ -4,7 +4,17 @@ import type { Node } from 'yaml';
 import { fileKeys } from './file-keys.ts';
 import { type FileMap, openMap } from './file-map.ts';
 import { mustExist, ownName, PLACES, referred } from './file-names.ts';
-import { NOT_NEGATIVE, nameOf, POSITIVE, type Reading, readEntries, readNumber, SHARE, toSi } from './file-value.ts';
+import {
+  NOT_NEGATIVE,
+  nameOf,
+  POSITIVE,
+  type Reading,
+  readEntries,
+  readNumber,
+  SHARE,
+  scalarOf,
+  toSi,
+} from './file-value.ts';
 import type { CarbonBed, Contaminant, Emission, EmissionCourse, Recirculation } from './network.ts';
 import { readShares } from './read-air.ts';
 import { readProfile, whenAt } from './read-when.ts';
@@ -25,6 +35,7 @@ export function readContaminant(reading: Reading, node: Node): Contaminant {
   };
 }
 
+/** Values by zone; a single number holds for all zones. */
 function byZone(
   reading: Reading,
   node: Node | undefined,
@@ -32,6 +43,10 @@ function byZone(
   scale: number,
 ): Readonly<Record<string, number>> {
   if (node === undefined) return {};
+  if (typeof scalarOf(reading, node) === 'number') {
+    const value = toSi(readNumber(reading, node, what, NOT_NEGATIVE), scale);
+    return Object.fromEntries([...(reading.names.get('zone')?.keys() ?? [])].map((zone) => [zone, value]));
+  }
   return Object.fromEntries(
     readEntries(reading, node, what).map(({ key, value }) => {
       mustExist(reading, key, nameOf(key), ['zone']);

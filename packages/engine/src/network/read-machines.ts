@@ -2,7 +2,7 @@
 
 import { isMap, type Node } from 'yaml';
 import { fileKeys } from './file-keys.ts';
-import { openMap } from './file-map.ts';
+import { type FileMap, openMap } from './file-map.ts';
 import { define, mustExist, ownName, PLACES, referred } from './file-names.ts';
 import {
   complain,
@@ -14,6 +14,7 @@ import {
   readEntries,
   readList,
   readNumber,
+  readText,
   SHARE,
 } from './file-value.ts';
 import type { MachineMode, NetworkMachine, ScheduleEntry, Sensor, Thermostat } from './network.ts';
@@ -93,32 +94,85 @@ function readPowers(reading: Reading, node: Node | undefined): MachineMode['powe
   });
 }
 
-/** A list of {contaminant, zone, rate}, or a map from contaminants to {zone, rate}. */
+/**
+ * A list of {contaminant, zone, rate}; or a map that says the same more shortly: {pn: {zone: bay, rate: 1}},
+ * {zone: bay, pn: 1, voc: 2}, {bay: {pn: 1}} or {pn: {bay: 1}}.
+ */
 function readEmissions(reading: Reading, node: Node | undefined): MachineMode['emissions'] {
   if (node === undefined) return [];
   const target = reading.document.resolve(node);
-  const { contaminant: _, ...byContaminant } = fileKeys.modeEmission;
-  if (isMap(target) && !target.has('contaminant')) {
-    return readEntries(reading, node, 'emission').map(({ key, value }) => {
-      mustExist(reading, key, nameOf(key), ['contaminant']);
-      const map = openMap(reading, value, 'an emission', byContaminant);
-      const zone = referred(reading, map, 'zone', ['zone']);
-      return { contaminant: nameOf(key), zone, rate: map.number('rate', NOT_NEGATIVE), ...readCourse(reading, map) };
+  if (!isMap(target) || target.has('contaminant')) {
+    return readList(reading, node, 'emission', 'single').map((item) => {
+      const map = openMap(reading, item, 'an emission', fileKeys.modeEmission);
+      return emissionOf(reading, map, referred(reading, map, 'contaminant', ['contaminant']));
     });
   }
-  return readList(reading, node, 'emission', 'single').map((item) => {
-    const map = openMap(reading, item, 'an emission', fileKeys.modeEmission);
-    const contaminant = referred(reading, map, 'contaminant', ['contaminant']);
-    const zone = referred(reading, map, 'zone', ['zone']);
-    return { contaminant, zone, rate: map.number('rate', NOT_NEGATIVE), ...readCourse(reading, map) };
+  const entries = readEntries(reading, node, 'emission');
+  const common = entries.find(({ key }) => nameOf(key) === 'zone');
+  if (common !== undefined) {
+    const zone = readText(reading, common.value, 'zone');
+    mustExist(reading, common.value, zone, ['zone']);
+    return entries.filter((entry) => entry !== common).map(({ key, value }) => rateOf(reading, key, zone, value));
+  }
+  return entries.flatMap(({ key, value }) => {
+    const inner = reading.document.resolve(value);
+    const { contaminant: _, ...keys } = fileKeys.modeEmission;
+    if (!isMap(inner) || inner.has('zone') || inner.has('rate')) {
+      mustExist(reading, key, nameOf(key), ['contaminant']);
+      return [emissionOf(reading, openMap(reading, value, 'an emission', keys), nameOf(key))];
+    }
+    const isZone = reading.names.get('zone')?.has(nameOf(key)) ?? false;
+    return readEntries(reading, value, nameOf(key)).map((rate) => {
+      const [zone, contaminant] = isZone ? [key, rate.key] : [rate.key, key];
+      mustExist(reading, zone, nameOf(zone), ['zone']);
+      return rateOf(reading, contaminant, nameOf(zone), rate.value);
+    });
   });
 }
 
-export function readScheduleEntry(
+type ModeEmission = MachineMode['emissions'][number];
+
+function emissionOf(
   reading: Reading,
-  node: Node,
-  earlier: Map<string, [number, number][]>,
-): ScheduleEntry {
+  map: FileMap<'zone' | 'rate' | 'burst' | 'tail'>,
+  contaminant: string,
+): ModeEmission {
+  const zone = referred(reading, map, 'zone', ['zone']);
+  return { contaminant, zone, rate: map.number('rate', NOT_NEGATIVE), ...readCourse(reading, map) };
+}
+
+function rateOf(reading: Reading, contaminant: Node, zone: string, rate: Node): ModeEmission {
+  mustExist(reading, contaminant, nameOf(contaminant), ['contaminant']);
+  return {
+    contaminant: nameOf(contaminant),
+    zone,
+    rate: readNumber(reading, rate, nameOf(contaminant), NOT_NEGATIVE),
+  };
+}
+
+/** Entries in the order of the file; a machine has one mode at a time. */
+export function readSchedule(reading: Reading, nodes: readonly Node[]): readonly ScheduleEntry[] {
+  const entries = nodes.map((node) => ({ node, entry: readScheduleEntry(reading, node) }));
+  const busyUntil = new Map<string, number>();
+  for (const { node, entry } of [...entries].sort((a, b) => a.entry.start - b.entry.start)) {
+    const { machine, start, end } = entry;
+    if (start < (busyUntil.get(machine) ?? Number.NEGATIVE_INFINITY) && start < end) {
+      const what = `${machine} has another mode at this time`;
+      complain(
+        reading,
+        node,
+        'schedule-overlaps',
+        what,
+        'one mode of a machine at a time',
+        'let one end where the other starts',
+      );
+    }
+    busyUntil.set(machine, Math.max(end, busyUntil.get(machine) ?? end));
+  }
+  return entries.map(({ entry }) => entry);
+}
+
+function readScheduleEntry(reading: Reading, node: Node): ScheduleEntry {
   const map = openMap(reading, node, 'an entry of the schedule', fileKeys.schedule);
   const machine = referred(reading, map, 'machine', ['machine']);
   const mode = map.text('mode');
@@ -127,28 +181,9 @@ export function readScheduleEntry(
   const start = map.number('start');
   const end = map.number('end');
   if (end < start) {
-    complain(
-      reading,
-      map.at('end')!,
-      'end-before-start',
-      `the end ${end} s lies before the start ${start} s`,
-      'start ≤ end',
-      'swap the two',
-    );
+    const what = `the end ${end} s lies before the start ${start} s`;
+    complain(reading, map.at('end')!, 'end-before-start', what, 'start ≤ end', 'swap the two');
   }
-  const others = earlier.get(machine) ?? [];
-  if (others.some(([from, to]) => start < to && from < end)) {
-    const what = `${machine} has another mode at this time`;
-    complain(
-      reading,
-      map.at('start') ?? node,
-      'schedule-overlaps',
-      what,
-      'one mode of a machine at a time',
-      'let one end where the other starts',
-    );
-  }
-  earlier.set(machine, [...others, [start, end]]);
   return { machine, mode, start, end };
 }
 

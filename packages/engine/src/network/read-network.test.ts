@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatComplaint } from '../cabinet/complaint.ts';
-import { documentedName, type FileKey } from './file-key.ts';
+import { documentedName, type FileKey, type FileKeys } from './file-key.ts';
 import { fileKeys } from './file-keys.ts';
 import { type NetworkFile, readNetwork } from './read-network.ts';
 
@@ -72,6 +72,8 @@ describe('readNetwork', () => {
   it.each([
     'sweep: {path: inlet, key: area_m2, values: [0, 0.001, 0.002]}',
     'sweep: {path: inlet, area_m2: [0, 0.001, 0.002]}',
+    'sweep: {path: inlet, values: [0, 0.001, 0.002]}',
+    'sweep: {path: inlet, areas_m2: [0, 0.001, 0.002]}',
     'sweep: {parameter: inlet.area_m2, values: [0, 0.001, 0.002]}',
     'sweep: {what: paths.inlet.area_m2, values: [0, 0.001, 0.002]}',
   ])('exact: %s gives three runs, the first without the path', (sweep) => {
@@ -86,6 +88,33 @@ describe('readNetwork', () => {
       [0.002, [], 1],
     ]);
     expect(file.sweep?.runs[2]?.network.paths[0]).toMatchObject({ area: 0.002 });
+  });
+
+  it.each([
+    '[{contaminant: pn, zone: bay, rate: 5}, {contaminant: voc, zone: bay, rate: 0.5}]',
+    '{pn: {zone: bay, rate: 5}, voc: {zone: bay, rate: 0.5}}',
+    '{pn: {bay: 5}, voc: {bay: 0.5}}',
+    '{bay: {pn: 5, voc: 0.5}}',
+    '{zone: bay, pn: 5, voc: 0.5}',
+  ])('exact: a mode emits the same whichever way it is written: %s', (emission) => {
+    const machine = `{name: A, modes: {print: {powers: {bay: 7}, emission: ${emission}}}}`;
+    const { network } = read(`${minimal}machines:\n- ${machine}\ncontaminants: [{name: pn}, {name: voc}]\n`);
+    expect(network.machines[0]?.modes).toEqual([
+      {
+        name: 'print',
+        powers: [{ node: 'bay', watts: 7 }],
+        emissions: [
+          { contaminant: 'pn', zone: 'bay', rate: 5 },
+          { contaminant: 'voc', zone: 'bay', rate: 0.5 },
+        ],
+      },
+      { name: 'idle', powers: [], emissions: [] },
+    ]);
+  });
+
+  it('exact: one number of deposition holds for every zone', () => {
+    const { network } = read(`${minimal}contaminants: [{name: pn, deposition_per_h: 3.6}]\n`);
+    expect(network.contaminants[0]?.deposition).toEqual({ room: 0.001, bay: 0.001 });
   });
 
   it('exact: an area that only the sweep gives may be left out of its path', () => {
@@ -196,6 +225,19 @@ describe('readNetwork', () => {
     ]);
   });
 
+  it.each([
+    ['known', (i: number) => `n${i}`],
+    ['unknown', (i: number) => `m${i}`],
+  ])('limit: ten thousand nodes linked to %s names are read or complained of in one pass', (_, other) => {
+    const rows = Array.from({ length: 10_000 }, (_row, i) => `- {name: n${i}, C_J_K: 1, T0_C: 20}`);
+    const links = rows.map((_row, i) => `- {a: n${i}, b: ${other((i + 1) % rows.length)}, W_K: 1}`);
+    const jobs = rows.map((_row, i) => `- {machine: A, mode: idle, start_s: ${i}, end_s: ${i + 1}}`);
+    const text = `${minimal}nodes:\n${rows.join('\n')}\nconductances:\n${links.join('\n')}\nmachines: [{name: A}]\nschedule:\n${jobs.join('\n')}\n`;
+    const complaints = complaintsOf(text);
+    expect(complaints.length > 0).toBe(other(1) === 'm1');
+    expect(complaints.length).toBeLessThan(300);
+  });
+
   it('property: whatever a case file is broken into, reading gives a network or complaints and never throws', () => {
     const texts = files.map((name) => readFileSync(join(cases, name), 'utf8'));
     const piece = fc.oneof(
@@ -217,7 +259,9 @@ describe('readNetwork', () => {
 
   it('exact: every key of a network file stands in its documentation', () => {
     const manual = readFileSync(join(import.meta.dirname, '../../../../docs/network-file.md'), 'utf8');
-    const keys = Object.values(fileKeys).flatMap((keysOfMap) => Object.values<FileKey>(keysOfMap).map(documentedName));
+    const keys = Object.values<FileKeys>(fileKeys).flatMap((ofMap) =>
+      Object.values<FileKey>(ofMap).map(documentedName),
+    );
     expect(keys.filter((key) => !manual.includes(`\`${key}\``))).toEqual([]);
   });
 });

@@ -13,7 +13,7 @@ import { type Complaint, inFileOrder } from '../cabinet/complaint.ts';
 import { readYaml, type YamlDocument } from '../cabinet/yaml-document.ts';
 import { fileKeys } from './file-keys.ts';
 import { type FileMap, openMap } from './file-map.ts';
-import { complain, NOT_NEGATIVE, POSITIVE, type Reading, readNumber } from './file-value.ts';
+import { complain, NOT_NEGATIVE, POSITIVE, type Reading, readNumber, scalarOf } from './file-value.ts';
 import type { AirPath, Constants, DensityModel, Network } from './network.ts';
 import { readAirChange, readExchange, readPath } from './read-air.ts';
 import { readCarbonBed, readContaminant, readEmission, readRecirculation } from './read-contaminants.ts';
@@ -27,7 +27,7 @@ import {
   readWall,
   readZone,
 } from './read-heat.ts';
-import { readMachine, readScheduleEntry, readSensor, readThermostat } from './read-machines.ts';
+import { readMachine, readSchedule, readSensor, readThermostat } from './read-machines.ts';
 import { readSweep, type Sweep } from './read-sweep.ts';
 
 /** What the file asks for: the flows at the given temperatures, every operating point of its fans, or the course of time. */
@@ -104,7 +104,6 @@ function readOnce(document: YamlDocument): Once {
     map.list(key).map(read);
 
   const paths = each('paths', (node) => readPath(reading, node));
-  const busy = new Map<string, [number, number][]>();
   const network: Network = {
     title: map.text('title', map.text('id', '')),
     duration: map.number('duration', NOT_NEGATIVE, analysis === 'transient' ? undefined : 0),
@@ -123,7 +122,7 @@ function readOnce(document: YamlDocument): Once {
     exchanges: each('exchanges', (node, index) => readExchange(reading, node, index)),
     airChanges: map.list('airChanges', 'single').map((node) => readAirChange(reading, node)),
     machines: each('machines', (node) => readMachine(reading, node)),
-    schedule: each('schedule', (node) => readScheduleEntry(reading, node, busy)),
+    schedule: readSchedule(reading, map.list('schedule')),
     sensors: each('sensors', (node) => readSensor(reading, node)),
     thermostats: each('thermostats', (node) => readThermostat(reading, node)),
     contaminants: each('contaminants', (node) => readContaminant(reading, node)),
@@ -154,7 +153,7 @@ function analysisOf(map: FileMap<'analysis'>): Analysis {
 }
 
 function readDensity(reading: Reading, node: Node | undefined): DensityModel {
-  if (node === undefined) return { model: 'ideal-gas' };
+  if (node === undefined || scalarOf(reading, node) === 'ideal_gas') return { model: 'ideal-gas' };
   const map = openMap(reading, node, 'density', fileKeys.density);
   const model = map.choice('model', ['ideal_gas', 'constant']);
   if (model === 'constant') return { model, value: map.number('value', POSITIVE) };

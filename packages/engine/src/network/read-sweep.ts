@@ -7,6 +7,9 @@ import { fileKeys } from './file-keys.ts';
 import { openMap } from './file-map.ts';
 import { complain, nameOf, type Reading, readList, readNumber, scalarOf } from './file-value.ts';
 
+/** Every value is a run of its own. */
+const MOST_VALUES = 1000;
+
 export interface Sweep {
   /** The key that is swept, as `part.key`. */
   readonly what: string;
@@ -27,7 +30,7 @@ const numberKeys: readonly string[] = [
 
 /**
  * `sweep: {path: inlet, key: area_m2, values: [...]}`, `sweep: {path: inlet, area_m2: [...]}` or
- * `sweep: {key: inlet.area_m2, values: [...]}`. The part is found by its name in any list of the file; a dotted key goes deeper.
+ * `sweep: {key: inlet.area_m2, values: [...]}`; without a key the area is meant. The part is found by its name in any list of the file; a dotted key goes deeper.
  */
 export function readSweep(reading: Reading, node: Node): Sweep | undefined {
   const target = reading.document.resolve(node);
@@ -35,7 +38,7 @@ export function readSweep(reading: Reading, node: Node): Sweep | undefined {
   const keys: Partial<typeof fileKeys.sweep> & Record<string, (typeof fileKeys.sweep)['part']> =
     shorthand === undefined ? fileKeys.sweep : { ...fileKeys.sweep, shorthand: [shorthand.spelling] };
   const map = openMap(reading, node, 'the sweep', keys as typeof fileKeys.sweep);
-  const written = shorthand?.key ?? map.text('key');
+  const written = shorthand?.key ?? map.text('key', map.has('part') ? 'area_m2' : undefined);
   const valuesNode = shorthand?.values ?? map.at('values');
   if (valuesNode === undefined) map.list('values');
   const path = written.replace(/^paths[./]/, '').split(/[./](?!\d)/);
@@ -45,6 +48,11 @@ export function readSweep(reading: Reading, node: Node): Sweep | undefined {
   );
   if (valuesNode !== undefined && values.length === 0) {
     complain(reading, valuesNode, 'list-empty', 'the sweep has no value', 'at least one number', 'add values');
+  }
+  if (valuesNode !== undefined && values.length > MOST_VALUES) {
+    const what = `the sweep has ${values.length} values`;
+    complain(reading, valuesNode, 'list-long', what, `at most ${MOST_VALUES} values`, 'take out some');
+    return undefined;
   }
   const partNode = map.at('part') ?? map.at('key') ?? node;
   const owners = partsNamed(reading, part);
