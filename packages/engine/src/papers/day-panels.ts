@@ -158,7 +158,7 @@ function contaminantPanels({ cabinet, day, assembly, record }: DayRun): Panel[] 
       );
       return {
         title: `${name[0]!.toUpperCase()}${name.slice(1)} in the air`,
-        unit: perCm3 ? '1/cm³' : unit,
+        unit: perCm3 ? '1/cm³' : unit.replace('m3', 'm³'),
         scale: 'decades',
         height: 110,
         lines: [...lines, { label: assembly.room, pen: 'dotted', points: points(assembly.room) }],

@@ -34,11 +34,11 @@ describe('decadeScale', () => {
 
   it('limit: zero and less lie on the lower end', () => {
     expect(decadeScale([0, 10, 1000]).share(0)).toBe(0);
-    expect(decadeScale([0]).ticks).toEqual([1, 10]);
+    expect(decadeScale([0]).ticks).toEqual([1, 2, 5, 10]);
   });
 
-  it('limit: shows seven decades at most', () => {
-    expect(decadeScale([1e-30, 1e3]).ticks).toHaveLength(8);
+  it('limit: shows four decades at most', () => {
+    expect(decadeScale([1e-30, 1e3]).ticks).toHaveLength(5);
   });
 });
 

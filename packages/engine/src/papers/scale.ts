@@ -30,15 +30,17 @@ export function linearScale(values: readonly number[], most: number): Scale {
   return { low, high, ticks, share: (value) => clamp((value - low) / (high - low)) };
 }
 
-/** Decades that are drawn at most: below, a concentration is as good as none. */
-const MOST_DECADES = 7;
+/** Decades that are drawn at most: what is ten thousand times less than the greatest is as good as none. */
+const MOST_DECADES = 4;
 
 /**
- * A scale of decades; values of zero or less, and what lies more than seven decades below the greatest, lie on the lower end.
+ * A scale of decades, with 2 and 5 of each when they are few. Values of zero or less, and what lies more than four decades
+ * below the greatest, lie on the lower end.
  *
  * @example Particles in a room and in a bay
  * ```ts
  * decadeScale([3000, 2.4e6]).ticks.join(' '); // => 1000 10000 100000 1000000 10000000
+ * decadeScale([120, 800]).ticks.join(' '); // => 100 200 500 1000
  * ```
  */
 export function decadeScale(values: readonly number[]): Scale {
@@ -46,7 +48,11 @@ export function decadeScale(values: readonly number[]): Scale {
   const [least, greatest] = positive.length === 0 ? [1, 10] : ends(positive);
   const top = Math.ceil(Math.log10(greatest) - 1e-9);
   const bottom = Math.max(Math.min(Math.floor(Math.log10(least) + 1e-9), top - 1), top - MOST_DECADES);
-  const ticks = Array.from({ length: top - bottom + 1 }, (_, at) => 10 ** (bottom + at));
+  const decades = Array.from({ length: top - bottom + 1 }, (_, at) => 10 ** (bottom + at));
+  const parts = top - bottom === 1 ? [1, 2, 5] : [1];
+  const ticks = decades
+    .flatMap((decade) => parts.map((part) => part * decade))
+    .slice(0, parts.length * (top - bottom) + 1);
   const share = (value: number) => (value > 0 ? clamp((Math.log10(value) - bottom) / (top - bottom)) : 0);
   return { low: 10 ** bottom, high: 10 ** top, ticks, share };
 }
