@@ -150,35 +150,36 @@ export function largestMean(course: Course, window: number, repeats: boolean): M
     const value = valueAfter(course, hint, time);
     return sums[hint]! + ((values[hint]! + value) / 2) * (time - times[hint]!);
   };
-  const valueNear = (time: number): number => valueAfter(course, rowBefore(times, time), time);
   const wrap = (time: number): number => (time < start ? time + length : time);
-  let best: Moment = { value: Number.NEGATIVE_INFINITY, time: start };
-  const consider = (end: number): void => {
-    const begin = wrap(end - window);
-    const upTo = integralTo(end, rowBefore(times, end)) + (begin > end ? total : 0);
-    const value = (upTo - integralTo(begin, rowBefore(times, begin))) / window;
-    if (value > best.value) best = { value, time: end };
-  };
   // Between two times at which either end of the window meets a row, the slope of the mean, value(end) − value(begin), is a
   // straight line: the mean is largest at such a time or where that line falls through zero.
-  const earliest = repeats ? start : start + window;
   const last = start + length;
-  const ends = [
-    ...times,
-    ...Array.from(times, (time) => (time + window > last && repeats ? time + window - length : time + window)),
-  ]
-    .concat(earliest)
-    .filter((end) => end >= earliest && end <= last)
-    .sort((a, b) => a - b);
-  for (const [at, end] of ends.entries()) {
-    consider(end);
+  const earliest = repeats ? start : start + window;
+  const shifted = Float64Array.from(times, (time) =>
+    time + window > last && repeats ? time + window - length : time + window,
+  );
+  const ends = Float64Array.from(
+    [...times, ...shifted, earliest].filter((end) => end >= earliest && end <= last),
+  ).sort();
+  let best: Moment = { value: Number.NEGATIVE_INFINITY, time: start };
+  const consider = (end: number, endRow: number, begin: number, beginRow: number): void => {
+    const upTo = integralTo(end, endRow) + (begin > end ? total : 0);
+    const value = (upTo - integralTo(begin, beginRow)) / window;
+    if (value > best.value) best = { value, time: end };
+  };
+  for (let at = 0; at < ends.length; at += 1) {
+    const end = ends[at]!;
+    const begin = wrap(end - window);
+    const [endRow, beginRow] = [rowBefore(times, end), rowBefore(times, begin)];
+    consider(end, endRow, begin, beginRow);
     const gap = (ends[at + 1] ?? end) - end;
     if (!(gap > 0)) continue;
-    const slope = (time: number): number => valueNear(time) - valueNear(wrap(time - window));
+    const slope = (time: number): number =>
+      valueAfter(course, endRow, time) - valueAfter(course, beginRow, begin + (time - end));
     const [early, late] = [slope(end + gap / 4), slope(end + (3 * gap) / 4)];
     if (early <= late) continue;
     const share = 0.25 + (0.5 * early) / (early - late);
-    if (share > 0 && share < 1) consider(end + share * gap);
+    if (share > 0 && share < 1) consider(end + share * gap, endRow, begin + share * gap, beginRow);
   }
   return best;
 }

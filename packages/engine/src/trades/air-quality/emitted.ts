@@ -1,4 +1,4 @@
-// What the day's jobs give off, course by course and in all. Followed on a grid of its own: the burst at the start is short.
+// What the day's jobs give off, course by course and in all. Followed on a grid of its own, fine where it changes.
 
 import { burstFactor, tailFactor } from '@stillair/physics';
 import type { EmissionCourse } from '../../network/network.ts';
@@ -6,8 +6,10 @@ import type { Course } from '../course.ts';
 import { integralOf } from '../course.ts';
 import type { DayRun } from '../measure.ts';
 
-/** s; the start burst has a time constant of minutes. */
-const GRID = 30;
+/** Steps at a course's start and after its first hour, s: burst and tail have time constants of minutes and hours. */
+const FINE = 30;
+const COARSE = 300;
+const FIRST = 3600;
 
 export interface Release {
   readonly machine: string;
@@ -49,12 +51,12 @@ function releaseCourse(
   const times: number[] = [];
   const values: number[] = [];
   const follow = (from: number, to: number, at: (time: number) => number): void => {
-    const steps = Math.max(1, Math.ceil((to - from) / GRID));
-    for (let step = 0; step <= steps; step += 1) {
-      const time = from + ((to - from) * step) / steps;
+    for (let time = from; time < to; time += time - from < FIRST ? FINE : COARSE) {
       times.push(time);
       values.push(at(time));
     }
+    times.push(to);
+    values.push(at(to));
   };
   const begin = Math.max(start, 0);
   follow(begin, end, (time) => rate * (burst === undefined ? 1 : burstFactor(time - start, burst.ratio, burst.time)));

@@ -87,14 +87,16 @@ function leakPressure(run: DayRun, bay: string, fansOn: Course): Measure[] {
   const inner = assembly.bays[bay]!.zones.includes(from) ? from : to;
   const pressure = pressureBetween(run, inner, assembly.room, highest.z);
   const { times } = run.record;
-  const asked = (row: number): boolean =>
-    fansOn.values[row]! > 0 && prints.some(({ start, end }) => start <= times[row]! && times[row]! <= end);
-  if (!Array.from(times.keys()).some(asked)) return [];
+  // The left side of a job's start and the right side of its end belong to it as well: the air is the same there.
+  const asked = courseFrom(run.record, (row) =>
+    fansOn.values[row]! > 0 && prints.some(({ start, end }) => start <= times[row]! && times[row]! <= end) ? 1 : 0,
+  ).values;
+  if (!asked.includes(1)) return [];
   const worst = largest(
-    courseFrom(run.record, (row) => (asked(row) ? pressure.values[row]! : Number.NEGATIVE_INFINITY)),
+    courseFrom(run.record, (row) => (asked[row] === 1 ? pressure.values[row]! : Number.NEGATIVE_INFINITY)),
   );
   const outward = timeAbove(
-    courseFrom(run.record, (row) => (asked(row) ? pressure.values[row]! : -1)),
+    courseFrom(run.record, (row) => (asked[row] === 1 ? pressure.values[row]! : -1)),
     0,
   );
   const contained = Object.values(cabinet.paths).some(
