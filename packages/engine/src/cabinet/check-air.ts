@@ -3,8 +3,8 @@
 import { formatQuantity } from '../units/format.ts';
 import type { Section } from './cabinet.ts';
 import { findPart, kindsOf } from './catalogue.ts';
-import { type Check, mustBeKnown } from './check.ts';
-import { bayIds } from './check-carcass.ts';
+import { type Check, keysOf, mustBeKnown } from './check.ts';
+import { bayIds, itemPath } from './check-carcass.ts';
 import { quoted } from './complaint.ts';
 import { groupOf } from './fill-prices.ts';
 import { chamberOf, OUTSIDE } from './places.ts';
@@ -96,12 +96,12 @@ function checkPath(check: Check, path: FilePath, spec: PathSpec): void {
     .map(([id]) => chamberOf(id));
   const ends = [...bayIds(check), ...OUTSIDE, ...chambers];
   const known = [
-    mustBeKnown(check, [...path, 'from'], 'end of an air path', spec.from, ends),
-    mustBeKnown(check, [...path, 'to'], 'end of an air path', spec.to, ends),
+    mustBeKnown(check, [...path, 'from'], 'place', spec.from, ends),
+    mustBeKnown(check, [...path, 'to'], 'place', spec.to, ends),
   ];
   const parts = spec.parts ?? [];
-  const written = check.tree.plain['air'] as Record<string, Record<string, unknown> | undefined> | undefined;
-  if (spec.hole === undefined && parts.length === 0 && written?.[String(path[1])]?.['parts'] === undefined) {
+  const written = rawAt(check, path);
+  if (!written.includes('hole') && (!written.includes('parts') || spec.parts?.length === 0)) {
     check.say(
       path,
       {
@@ -133,6 +133,13 @@ function checkPath(check: Check, path: FilePath, spec: PathSpec): void {
   if (spec.hole !== undefined) checkHoleSize(check, [...path, 'hole'], spec.hole, [spec.from, spec.to], spec.at?.face);
   for (const [index, part] of parts.entries()) checkPart(check, [...path, 'parts', index], part, spec);
   if (spec.at?.z !== undefined) checkHeight(check, [...path, 'at', 'z'], spec.at.z.value);
+}
+
+/** Keys that stand in the text at a path, readable or not. */
+function rawAt(check: Check, path: FilePath): readonly string[] {
+  let value: unknown = check.tree.plain;
+  for (const segment of path) value = (value as Record<string | number, unknown> | undefined)?.[segment];
+  return keysOf(value);
 }
 
 function checkHeight(check: Check, path: FilePath, z: number): void {
@@ -246,8 +253,9 @@ function checkControl(check: Check, path: FilePath, control: ControlSpec | undef
     mustBeKnown(check, [...path, key], 'sensor', sensor, [...check.ids('sensors'), ...bayIds(check)]);
   switch (control.kind) {
     case 'job':
-      for (const machine of control.machines ?? []) {
-        if (machine !== 'any') mustBeKnown(check, [...path, 'job'], 'machine', machine, check.ids('machines'));
+      for (const [index, machine] of (control.machines ?? []).entries()) {
+        if (machine !== 'any')
+          mustBeKnown(check, itemPath(check, [...path, 'job'], index), 'machine', machine, check.ids('machines'));
       }
       return;
     case 'thermostat':

@@ -2,7 +2,7 @@
 
 import { formatQuantity } from '../units/format.ts';
 import { kindsOf } from './catalogue.ts';
-import { type Check, mustBeKnown } from './check.ts';
+import { type Check, keysOf, mustBeKnown } from './check.ts';
 import { quoted } from './complaint.ts';
 import { RESERVED } from './places.ts';
 import type { FilePath } from './source-tree.ts';
@@ -41,6 +41,11 @@ function checkBuild(check: Check, path: FilePath, build: BuildSpec | undefined):
         : path;
     mustBeKnown(check, at, 'board', board, known, { at: 0, length });
   }
+}
+
+/** The place of one of several: an item of a list, or the one value that stands for a list. */
+export function itemPath(check: Check, path: FilePath, index: number): FilePath {
+  return Array.isArray(valueAt(check.tree.plain, path)) ? [...path, index] : path;
 }
 
 function valueAt(plain: unknown, path: FilePath): unknown {
@@ -82,8 +87,9 @@ function checkDoors(check: Check): void {
     );
     if (door.seal !== undefined)
       mustBeKnown(check, [...path, 'seal'], 'seal', door.seal, kindsOf(check.spec.parts, 'seals'));
-    for (const bay of door.bays ?? bays) {
-      if (door.bays !== undefined && !mustBeKnown(check, [...path, 'bays'], 'bay', bay, bays)) continue;
+    for (const [index, bay] of (door.bays ?? bays).entries()) {
+      if (door.bays !== undefined && !mustBeKnown(check, itemPath(check, [...path, 'bays'], index), 'bay', bay, bays))
+        continue;
       const place = `${door.face ?? 'front'} of ${bay}`;
       const other = covered.get(place);
       if (other !== undefined) {
@@ -146,13 +152,14 @@ function checkBays(check: Check): void {
         code: 'bay-outside',
         what: `it reaches ${range[0] < -HAIR ? `below 0` : `to ${mm(range[1])}, but the inside ends at ${mm(end)}`}`,
         allowed: `from 0 mm to ${mm(end)}, the inside ${axis === 'x' ? 'width' : 'height'} of the cabinet`,
-        mend: `end it at ${mm(end)}, or make the inside larger`,
+        mend: range[0] < -HAIR ? 'begin it at 0 mm' : `end it at ${mm(end)}, or make the inside larger`,
       });
     }
   }
   const all = Object.entries(bays ?? {});
   for (const [index, [id, bay]] of all.entries()) {
     for (const [other, its] of all.slice(0, index)) {
+      if (unread(check, id, bay) || unread(check, other, its)) continue;
       if (gap(bay, its, 'x', width) > -HAIR || gap(bay, its, 'z', height) > -HAIR) continue;
       const axis = bay.z === undefined && bay.x !== undefined ? 'x' : 'z';
       check.say(
@@ -167,6 +174,12 @@ function checkBays(check: Check): void {
       );
     }
   }
+}
+
+/** A range that stands in the text but could not be read: nothing can be said about where the bay lies. */
+function unread(check: Check, id: string, bay: BaySpec): boolean {
+  const written = valueAt(check.tree.plain, ['bays', id]);
+  return (['x', 'z'] as const).some((axis) => bay[axis] === undefined && keysOf(written).includes(axis));
 }
 
 function gap(a: BaySpec, b: BaySpec, axis: 'x' | 'z', end = Infinity): number {
@@ -186,7 +199,7 @@ function checkShelves(check: Check): void {
         path,
         {
           code: 'shelf-wrong',
-          what: `it lies between ${between.length === 2 ? 'a bay and itself' : `${between.length} bays`}`,
+          what: `it lies between ${between.length === 2 ? 'a bay and itself' : `${between.length} ${between.length === 1 ? 'bay' : 'bays'}`}`,
           allowed: 'two different bays',
           mend: 'name the bay on either side',
         },

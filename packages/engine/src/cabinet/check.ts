@@ -2,6 +2,7 @@
 
 import type { Complaint } from './complaint.ts';
 import { quoted } from './complaint.ts';
+import { fileKeys } from './file-schema.ts';
 import { nearest } from './nearest.ts';
 import { oneOf } from './shape.ts';
 import type { Located } from './shape-complaints.ts';
@@ -26,11 +27,15 @@ export interface Check {
 
 export function createCheck(spec: ReadSpec, tree: SourceTree): Check {
   const found: Located[] = [];
+  const sections = new Set(fileKeys());
+  const strange = Object.keys(tree.plain).filter((key) => !sections.has(key));
+  /** Keys that are no sections but were probably meant to be this one: what they hold is not missing. */
+  const misspelt = (section: string): string[] => strange.filter((key) => nearest(key, sections) === section);
   return {
     spec,
     tree,
     found,
-    ids: (section) => keysOf(tree.plain[section]),
+    ids: (section) => [...keysOf(tree.plain[section]), ...misspelt(section).flatMap((key) => keysOf(tree.plain[key]))],
     say: (path, fault, { at, length, key = false } = {}) => {
       const where = key ? tree.keySpan(path) : tree.valueSpan(path, at, length);
       found.push({ path, complaint: { ...fault, where } });
@@ -53,7 +58,8 @@ export function mustBeKnown(
 ): boolean {
   if (known.includes(wanted)) return true;
   const guess = nearest(wanted, known);
-  const shown = known.length > 24 ? [...known.slice(0, 24), `${known.length - 24} more`] : known;
+  const all = [...new Set(known)];
+  const shown = all.length > 24 ? [...all.slice(0, 24), `${all.length - 24} more`] : all;
   check.say(
     path,
     {

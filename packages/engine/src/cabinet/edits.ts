@@ -30,6 +30,23 @@ export interface Change {
   readonly where: Span;
 }
 
+/** Maps from ids to parts: a part with a new id is put in as a whole by `add`, never by the way. */
+const PART_MAPS: readonly string[] = [
+  'bays',
+  'shelves',
+  'machines',
+  'air',
+  'sensors',
+  'heats',
+  'days',
+  'people',
+  'cabinet.doors',
+];
+
+function holdsParts(path: readonly string[]): boolean {
+  return PART_MAPS.includes(path.join('.')) || (path[0] === 'days' && path[2] === 'jobs' && path.length === 3);
+}
+
 /** The changes of edits, in order; `placeOf` says where each is written. */
 export function changesOf(
   edits: readonly Edit[],
@@ -126,7 +143,7 @@ function applyChange(document: Document.Parsed, change: Change, inserted: Map<No
   let parent: Node = document.contents as unknown as Node;
   for (const [depth, segment] of segments.slice(0, -1).entries()) {
     const next = childOf(document, parent, segment);
-    if (next === undefined && kind !== 'remove' && isMap(parent)) {
+    if (next === undefined && kind !== 'remove' && isMap(parent) && !holdsParts(segments.slice(0, depth))) {
       const created = document.createNode({}) as YAMLMap;
       inserted.set(created, where);
       parent.items.push(new Pair(keyNode(document, segment, where, inserted), created));
@@ -227,7 +244,7 @@ function pathAstray(segments: readonly string[], parent: Node, found: Node | und
     : isSeq(parent)
       ? parent.items.map((_, index) => String(index))
       : [];
-  const guess = nearest(last, known);
+  const guess = isMap(parent) ? nearest(last, known) : undefined;
   const above = segments.length === 1 ? 'the file' : quoted(segments.slice(0, -1).join('.'));
   const single = found !== undefined;
   return {

@@ -75,8 +75,16 @@ export function partsSchema(): Schema<PartsSpec> {
   return catalogueSchema;
 }
 
+let keys: readonly string[] = [];
+
+/** Keys at the left edge of a file. */
+export function fileKeys(): readonly string[] {
+  fileSchema();
+  return keys;
+}
+
 function buildFileSchema(): Schema<FileSpec> {
-  return thing(
+  const whole = thing(
     {
       stillair: versionSchema(),
       title: text('what the cabinet is called').optional(),
@@ -104,7 +112,9 @@ function buildFileSchema(): Schema<FileSpec> {
       options: mapOf(optionSchema(), 'changes that you think of', 'option').optional(),
     },
     'cabinet file',
-  ) as unknown as Schema<FileSpec>;
+  );
+  keys = Object.keys(whole.shape);
+  return whole as unknown as Schema<FileSpec>;
 }
 
 function versionSchema(): Schema<number> {
@@ -233,14 +243,7 @@ function baySchema(): Schema<NonNullable<FileSpec['bays']>[string]> {
     {
       z: range('length', 'from its floor to its ceiling, above the inside floor').optional(),
       x: range('length', 'from left to right').optional(),
-      'air-zones': choice(
-        [
-          word(['1', '2'], 'one well mixed zone, or low and high'),
-          z.literal([1, 2]).transform((zones) => `${zones}` as '1' | '2'),
-        ],
-        (input) => (typeof input === 'number' ? 1 : 0),
-        'one well mixed zone, or low and high',
-      ).optional(),
+      'air-zones': count('one well mixed zone, or low and high', 2).optional(),
     },
     'a bay',
   );
@@ -294,7 +297,7 @@ function daySchema(): Schema<DaySpec> {
       machine: name('machine').optional(),
       material: name('material'),
       start: clock('when its heating begins'),
-      for: quantity('duration', 'from the start to the end of the print', { above: 0, to: 3e6 }),
+      for: quantity('duration', 'from the start to the end of the print', { above: 0, to: 35 * 86_400 }),
       nozzle: quantity('temperature', 'nozzle', { from: 293.15, to: 773.15 }).optional(),
       bed: quantity('temperature', 'bed', { from: 273.15, to: 473.15 }).optional(),
       mass: quantity('mass', 'filament used', { above: 0, to: 100 }).optional(),

@@ -133,7 +133,7 @@ export function fillBays(
         `${at}.airZones`,
         spec['air-zones'],
         [...file, 'air-zones'],
-        holdsMachine ? '2' : '1',
+        holdsMachine ? 2 : 1,
         holdsMachine ? 'it holds a machine: warm air gathers at the top' : 'nothing in it makes a warm layer',
       );
       return [
@@ -141,7 +141,7 @@ export function fillBays(
         {
           x: noted(ledger, `${at}.x`, spec.x, [...file, 'x'], [0, inside.width] as const, 'the whole width'),
           z: noted(ledger, `${at}.z`, spec.z, [...file, 'z'], [0, inside.height] as const, 'the whole height'),
-          airZones: zones === '2' ? 2 : 1,
+          airZones: zones === 2 ? 2 : 1,
         } satisfies Bay,
       ];
     }),

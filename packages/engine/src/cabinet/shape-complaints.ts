@@ -55,7 +55,12 @@ function complaintsOf(issue: Issue, tree: SourceTree): Located[] {
     return issue.keys.map((key) => ({ path: [...path, key], complaint: unknownKey(key, path, fault, tree) }));
   }
   if (fault.code === 'key-missing') return [{ path, complaint: missingKey(path, fault, tree) }];
-  const where = fault.onKey === true ? tree.keySpan(path) : tree.valueSpan(path, fault.at, fault.length);
+  const where =
+    fault.inside !== undefined
+      ? tree.keySpan([...path, fault.inside])
+      : fault.onKey === true
+        ? tree.keySpan(path)
+        : tree.valueSpan(path, fault.at, fault.length);
   const { code, what, allowed } = fault;
   return [{ path, complaint: { code, what, where, allowed, mend: mendWord(fault, valueAt(tree.plain, path)) } }];
 }
@@ -82,7 +87,10 @@ function missingKey(path: FilePath, { allowed }: Fault, tree: SourceTree): Compl
     what: `there is no ${quoted(key)} in ${parent.length === 0 ? 'the file' : quoted(parent.join('.'))}`,
     where: tree.keySpan(parent),
     allowed,
-    mend: `add ${key}: and ${allowed.startsWith('a map') ? 'what belongs into it' : 'its value'}`,
+    mend:
+      key === 'stillair'
+        ? 'write stillair: 1 in the first line'
+        : `add ${key}: and ${allowed.startsWith('a map') ? 'what belongs into it' : 'its value'}`,
   };
 }
 

@@ -16,6 +16,7 @@ import {
   type TextFault,
 } from '../units/quantity.ts';
 import { type KindName, kindOf } from '../units/unit-table.ts';
+import { nearest } from './nearest.ts';
 
 export type Schema<T> = z.ZodType<T>;
 
@@ -33,6 +34,8 @@ export interface Fault {
   readonly length?: number;
   /** The key is wrong, not its value. */
   readonly onKey?: boolean;
+  /** The key below this place that is meant. */
+  readonly inside?: string;
   /** Keys that would be right, for a key that is not. */
   readonly keys?: readonly string[];
   /** Which branch of a choice was meant. */
@@ -66,10 +69,13 @@ export interface Bounds {
 export function quantity(kind: KindName, about: string, bounds: Bounds = {}): Schema<Quantity> {
   const { called, offered } = kindOf(kind);
   const allowed = `${called} with ${offered}${boundsText(kind, bounds)}`;
+  // A fault that speaks of this kind of quantity tells its bounds too; one of a half width, or of a range, speaks for itself.
+  const withBounds = (fault: TextFault): TextFault =>
+    fault.allowed === `${called} with ${offered}` ? { ...fault, allowed } : fault;
   const read = (input: unknown): Quantity | TextFault => {
     const quantityRead = parseQuantity(kind, String(input));
     return isFault(quantityRead)
-      ? { ...quantityRead, allowed }
+      ? withBounds(quantityRead)
       : within(kind, quantityRead, bounds, String(input), allowed);
   };
   return fromText(read, kind === 'number', about, allowed);
@@ -115,7 +121,7 @@ export function place(count: number, about: string): Schema<readonly number[]> {
   const short = fromText((input) => parsePlace(String(input), count), false, about, allowed);
   const long = listOf(quantity('length', about), about).transform((list, context): readonly number[] => {
     if (list.length === count) return list.map(({ value }) => value);
-    const what = `there are ${list.length} lengths`;
+    const what = `${list.length} ${list.length === 1 ? 'length is' : 'lengths are'} given`;
     context.issues.push({
       code: 'custom',
       message: say({ code: 'place-wrong', what, allowed, mend: `give ${count} lengths` }),
@@ -150,12 +156,15 @@ export function money(about: string): Schema<Money> {
 
 /** A text of the person's own; a number is taken as its text. */
 export function text(about: string): Schema<string> {
-  const error = typeFault('a text');
+  const error = typeFault(`a text: ${about}`);
   return z.union([z.string(), z.number()], { error }).transform(String).describe(about) as Schema<string>;
 }
 
 /** The id of something else in the file or the catalogue. */
-export const name: (about: string) => Schema<string> = text;
+export function name(about: string): Schema<string> {
+  const error = typeFault(about);
+  return z.union([z.string(), z.number()], { error }).transform(String).describe(about) as Schema<string>;
+}
 
 /** One of a few words. */
 export function word<const W extends string>(words: readonly W[], about: string): Schema<W> {
@@ -187,13 +196,18 @@ export function yesNo(about: string): Schema<boolean> {
 }
 
 /** A whole number of things. */
-export function count(about: string): Schema<number> {
-  const allowed = 'a whole number from 1 to 10000';
+export function count(about: string, most: number = 10_000): Schema<number> {
+  const allowed = `a whole number from 1 to ${most}`;
   const error = ({ input }: { readonly input: unknown }): string =>
     typeof input === 'number'
-      ? say({ code: 'value-out-of-bounds', what: `${input} is no count`, allowed, mend: 'count the pieces' })
+      ? say({
+          code: 'value-out-of-bounds',
+          what: `${input} is no whole number in that range`,
+          allowed,
+          mend: 'write a whole number',
+        })
       : typeFault(allowed)({ input });
-  return z.number({ error }).int({ error }).min(1, { error }).max(10_000, { error }).describe(about);
+  return z.number({ error }).int({ error }).min(1, { error }).max(most, { error }).describe(about);
 }
 
 /** A map with fixed keys; another key is a fault. */
@@ -263,7 +277,7 @@ export function choice<const B extends readonly z.ZodType[]>(
   >;
 }
 
-/** A short text, or a map (or list) that says more. */
+/** A short text, or a map that says more. */
 export function shortOr<A, B>(short: Schema<A>, long: Schema<B>, about: string): Schema<A | B> {
   return choice([short, long], (input) => (typeof input === 'object' && input !== null ? 1 : 0), about) as Schema<
     A | B
@@ -283,12 +297,14 @@ export function byKey<const B extends Readonly<Record<string, z.ZodType>>>(
     const found = keys.findIndex((key) => Object.hasOwn(input, key));
     if (found >= 0) return found;
     const given = Object.keys(input).map(quote);
+    const slip = Object.keys(input).find((key) => nearest(key, keys) !== undefined);
     return {
       code: 'choice-missing',
       what: `none of the keys here (${given.join(', ') || 'there is none'}) names ${what}`,
       allowed,
       mend: `begin with the one key that names ${what}`,
       keys,
+      ...(slip === undefined ? {} : { inside: slip }),
     };
   };
   return choice(Object.values(branches), pick, about) as Schema<z.output<B[keyof B & string]>>;

@@ -80,7 +80,7 @@ export interface CabinetSpec {
 export interface BaySpec {
   readonly z?: Maybe<readonly [number, number]>;
   readonly x?: Maybe<readonly [number, number]>;
-  readonly 'air-zones'?: Maybe<'1' | '2'>;
+  readonly 'air-zones'?: Maybe<number>;
 }
 
 export interface ShelfSpec {

@@ -260,13 +260,22 @@ function termsOf(kind: KindName, text: string, offset: number): Term[] | TextFau
     const afterNumber = at + written[0].length;
     const unitAt =
       afterNumber + (text.slice(afterNumber, end).length - text.slice(afterNumber, end).trimStart().length);
-    const unit = (kind === 'duration' ? LETTERS : UNIT).exec(text.slice(unitAt, end))![0].trimEnd();
+    const unit = unitText(kind, text.slice(unitAt, end));
     if (unit === '' && unitAt < end) return notANumber(kind, text, unitAt, end, offset);
     terms.push({ number, unit, at, unitAt, end: unitAt + unit.length });
     at = unitAt + unit.length;
     at += text.slice(at, end).length - text.slice(at, end).trimStart().length;
   }
   return terms.length === 0 ? notANumber(kind, text, 0, Math.max(1, text.length), offset) : terms;
+}
+
+function unitText(kind: KindName, text: string): string {
+  const whole = UNIT.exec(text)![0].trimEnd();
+  const letters = LETTERS.exec(text)![0];
+  // `2h30min` needs no space, as no unit of time holds a digit.
+  return kind === 'duration' && unitOf(kind, whole) === undefined && unitOf(kind, letters) !== undefined
+    ? letters
+    : whole;
 }
 
 /** Small factors divide by their inverse, so that 820 mm is 0.82 and not its neighbour. */
@@ -320,7 +329,7 @@ function notANumber(kind: KindName, text: string, at: number, end: number, offse
 function wrongUnit(kind: KindName, text: string, { number, unit, unitAt, at, end }: Term, offset: number): TextFault {
   const { called, offered } = kindOf(kind);
   const allowed = `${called} with ${offered}`;
-  const first = offered.split(/,| or | /)[0]!;
+  const first = offered.split(/,| or /)[0]!;
   if (unit === '') {
     const mend =
       kind === 'share' && number <= 1

@@ -165,12 +165,16 @@ const table: Readonly<Record<KindName, Kind>> = {
     units: {
       s: times(1),
       sec: times(1),
+      secs: times(1),
       second: times(1),
       seconds: times(1),
       min: times(60),
+      mins: times(60),
       minute: times(60),
       minutes: times(60),
       h: times(HOUR),
+      hr: times(HOUR),
+      hrs: times(HOUR),
       hour: times(HOUR),
       hours: times(HOUR),
       d: times(DAY),
@@ -297,14 +301,14 @@ const table: Readonly<Record<KindName, Kind>> = {
     },
     offered: 'g/h',
   },
-  'air-change': {
-    called: 'an air change rate',
-    units: perTime(HOUR),
-    offered: '/h or /min',
-  },
   'loss-rate': {
     called: 'a rate',
     units: perTime(1),
+    offered: '/h or /min',
+  },
+  'air-change': {
+    called: 'an air change rate',
+    units: perTime(HOUR),
     offered: '/h or /min',
   },
   'particle-rate': {
