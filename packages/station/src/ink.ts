@@ -1,12 +1,12 @@
 // Colour on a terminal, sparing: it only repeats what the words say already.
 
 export interface Ink {
-  strong(text: string): string;
-  faint(text: string): string;
+  readonly strong: (text: string) => string;
+  readonly faint: (text: string) => string;
   /** What fails. */
-  alarm(text: string): string;
+  readonly alarm: (text: string) => string;
   /** What is tight or unknown. */
-  caution(text: string): string;
+  readonly caution: (text: string) => string;
 }
 
 const plain = (text: string): string => text;

@@ -3,8 +3,8 @@
 import { Worker } from 'node:worker_threads';
 
 export interface Pool<Task, Result> {
-  /** Resolves to one result a task, in order; rejects with the first fault of a worker, or when stopped. */
-  run(tasks: readonly Task[], done?: (count: number) => void): Promise<Result[]>;
+  /** One result a task, in order; undefined for what was not done when stopped. Rejects with the first fault of a worker. */
+  run(tasks: readonly Task[], done?: (count: number) => void): Promise<(Result | undefined)[]>;
   close(): Promise<void>;
 }
 
@@ -35,9 +35,9 @@ function spread<Task, Result>(
   tasks: readonly Task[],
   stop: AbortSignal,
   done: (count: number) => void,
-): Promise<Result[]> {
+): Promise<(Result | undefined)[]> {
   return new Promise((resolve, reject) => {
-    const results = new Array<Result>(tasks.length);
+    const results: (Result | undefined)[] = tasks.map(() => undefined);
     let next = 0;
     let finished = 0;
     const undo: (() => void)[] = [];
@@ -45,9 +45,8 @@ function spread<Task, Result>(
       for (const step of undo) step();
       end();
     };
-    if (tasks.length === 0) return resolve(results);
-    if (stop.aborted) return reject(stop.reason);
-    const stopped = () => leave(() => reject(stop.reason));
+    if (tasks.length === 0 || stop.aborted) return resolve(results);
+    const stopped = () => leave(() => resolve(results));
     stop.addEventListener('abort', stopped);
     undo.push(() => stop.removeEventListener('abort', stopped));
 

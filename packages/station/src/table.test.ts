@@ -15,6 +15,13 @@ describe('table', () => {
     expect(text).toBe('What        Value\n──────────  ─────\nhottest     31 °C\nair at the\nprint');
   });
 
+  it('exact: heads of several lines stand on the rule, and their words stay whole', () => {
+    const heads = [{ head: 'what' }, { head: 'particles, room\n1/cm³', align: 'right' }] as const;
+    expect(table(heads, [['0:00', '3000']], 16)).toBe(
+      '      particles,\n            room\nwhat       1/cm³\n────  ──────────\n0:00        3000',
+    );
+  });
+
   it('exact: hands finished cells to the ink by row and column, heads and rule excepted', () => {
     const inked: string[] = [];
     table(columns, [['air', '31 °C']], 80, (text, row, column) => {

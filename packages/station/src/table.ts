@@ -5,7 +5,7 @@ import { pad, textWidth, wrap } from './text.ts';
 export interface Column {
   readonly head: string;
   readonly align?: 'left' | 'right';
-  /** Never narrower than this, if the line allows; numbers and units want to stay whole. */
+  /** Never narrower than this, nor than the longest word of its head, if the line allows; numbers want to stay whole. */
   readonly least?: number;
 }
 
@@ -22,14 +22,17 @@ export function table(
   ink: (text: string, row: number, column: number) => string = (text) => text,
 ): string {
   const widths = shareOut(columns, rows, width);
-  const head = layOut(
-    columns.map(({ head }) => head),
-    columns,
-    widths,
-  );
+  const head = layOut(headLines(columns, widths), columns, widths);
   const rule = widths.map((columnWidth) => '─'.repeat(columnWidth)).join(GAP);
   const body = rows.flatMap((row, at) => layOut(row, columns, widths, (text, column) => ink(text, at, column)));
   return [...head, rule, ...body].map((line) => line.trimEnd()).join('\n');
+}
+
+/** Heads of several lines stand on the rule. */
+function headLines(columns: readonly Column[], widths: readonly number[]): string[] {
+  const heads = columns.map(({ head }, at) => wrap(head, widths[at]!));
+  const height = Math.max(...heads.map((lines) => lines.length));
+  return heads.map((lines) => '\n'.repeat(height - lines.length) + lines.join('\n'));
 }
 
 function layOut(
@@ -50,7 +53,8 @@ function shareOut(columns: readonly Column[], rows: readonly (readonly string[])
   const liked = columns.map(({ head }, at) => Math.max(1, ...[head, ...rows.map((row) => row[at] ?? '')].map(widest)));
   const room = width - GAP.length * (columns.length - 1);
   const widths = [...liked];
-  const spare = (at: number) => widths[at]! - Math.min(liked[at]!, columns[at]!.least ?? 6);
+  const least = columns.map(({ head, least: asked = 6 }) => Math.max(asked, ...head.split(/\s/).map(textWidth)));
+  const spare = (at: number) => widths[at]! - Math.min(liked[at]!, least[at]!);
   while (widths.reduce((sum, each) => sum + each, 0) > room) {
     const giver = widths.reduce((best, _, at) => (spare(at) > spare(best) ? at : best), 0);
     if (widths[giver]! <= 2) break; // nothing left to give: the terminal is narrower than the table can be

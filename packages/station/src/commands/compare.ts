@@ -1,0 +1,186 @@
+// stillair compare FILE: the cabinet as it stands and every option, side by side.
+
+import {
+  AS_IT_STANDS,
+  type BestFor,
+  type Comparison,
+  compare as compareOptions,
+  type Row,
+  type Sheet,
+  type UnitSystem,
+} from '@stillair/engine';
+import { quantity } from '../finding-text.ts';
+import { inkFor } from '../ink.ts';
+import type { ExitCode, Io } from '../io.ts';
+import { loadCabinet } from '../load-cabinet.ts';
+import { progressLine } from '../progress.ts';
+import { table } from '../table.ts';
+import { hanging } from '../text.ts';
+import { exitCodeOf, inked, verdictWords } from '../verdict-words.ts';
+import { openEvaluator } from '../workers.ts';
+
+export interface CompareOptions {
+  readonly all?: boolean;
+  readonly json?: boolean;
+  readonly units: UnitSystem;
+  readonly samples: number;
+  readonly workers?: number;
+}
+
+/** Columns of a table that a terminal can hold beside the rows' titles; more sheets are told in further tables. */
+const ABREAST = 4;
+
+export async function compare(file: string, options: CompareOptions, io: Io): Promise<ExitCode> {
+  const source = await loadCabinet(file, 'compare', io);
+  if (source === undefined) return 2;
+  const evaluator = openEvaluator(source, { workers: options.workers, stop: io.stop });
+  let comparison: Comparison;
+  try {
+    comparison = await compareOptions(source, {
+      samples: options.samples,
+      evaluate: evaluator.evaluate,
+      progress: progressLine(io, 'varying inputs of every option'),
+      stop: () => io.stop.aborted,
+    });
+  } finally {
+    io.progress('');
+    await evaluator.close();
+  }
+  const days = Object.keys(source.cabinet.days).length;
+  if (options.json) io.out(JSON.stringify({ ...comparison, file, cabinet: source.cabinet.title }, null, 2));
+  else io.out(inWords(source.cabinet.title, comparison, { ...options, days, file }, io));
+  if (comparison.stopped) io.err('Stopped: options that were not run are missing, and chances are of fewer samples.');
+  return io.stop.aborted ? 130 : exitCodeOf(baseCells(comparison));
+}
+
+function baseCells({ rows, rest }: Comparison) {
+  return [...rows, ...rest].flatMap(({ cells }) => cells[AS_IT_STANDS] ?? []);
+}
+
+interface Shown extends CompareOptions {
+  readonly days: number;
+  readonly file: string;
+}
+
+function inWords(title: string, comparison: Comparison, shown: Shown, io: Io): string {
+  const ink = inkFor(io);
+  const { sheets, rows, rest } = comparison;
+  const letters = new Map(sheets.map(({ id }, at) => [id, letter(at)]));
+  const told = shown.all ? [...rows, ...rest] : rows;
+  const hidden = rest.length > 0 && !shown.all ? `${rest.length} rows that are alike and hold are left out: --all` : '';
+  return [
+    `${ink.strong(title)}\n${sheets.map((sheet) => legend(sheet, letters, comparison, io)).join('\n')}`,
+    verdictOnAll(comparison, letters, io),
+    wants(comparison, letters, io),
+    ...groups(sheets).map((group) => sideBySide(told, group, letters, shown, io)),
+    ink.faint(hidden),
+  ]
+    .filter((text) => text !== '')
+    .join('\n\n');
+}
+
+/** A … Z, then AA, AB … */
+function letter(at: number): string {
+  const last = String.fromCharCode(65 + (at % 26));
+  return at < 26 ? last : letter(Math.floor(at / 26) - 1) + last;
+}
+
+function legend(sheet: Sheet, letters: ReadonlyMap<string, string>, { currency }: Comparison, io: Io): string {
+  const { low, high } = sheet.price;
+  const price = high > 0 ? `, to buy: ${range(low, high)} ${currency}` : '';
+  const name = sheet.id === AS_IT_STANDS ? '' : `${sheet.id}: `;
+  const fault = sheet.fault === undefined ? '' : ` (cannot be run: ${sheet.fault})`;
+  return hanging(`  ${letters.get(sheet.id)!}  `, `${name}${sheet.title}${price}${fault}`, io.columns);
+}
+
+function range(low: number, high: number): string {
+  const [from, to] = [Math.round(low), Math.round(high)];
+  return from === to ? `${from}` : `${from} to ${to}`;
+}
+
+function verdictOnAll({ meetAll, sheets }: Comparison, letters: ReadonlyMap<string, string>, io: Io): string {
+  if (meetAll.length > 0) {
+    const each = meetAll.map((id) => {
+      const { chanceOfAll } = sheets.find((sheet) => sheet.id === id)!;
+      return chanceOfAll === undefined
+        ? letters.get(id)!
+        : `${letters.get(id)!} (in ${percent(chanceOfAll)} of the samples)`;
+    });
+    return hanging('Meets every limit: ', each.join(', '), io.columns);
+  }
+  const run = sheets.filter(({ fault }) => fault === undefined);
+  const fewest = run.reduce((best, sheet) => (sheet.broken.length < best.broken.length ? sheet : best), run[0]!);
+  const count = fewest.broken.length;
+  const alike = run.filter(({ broken }) => broken.length === count).map(({ id }) => letters.get(id)!);
+  return `No option meets every limit; ${list(alike)} ${alike.length === 1 ? 'breaks' : 'break'} the fewest, ${count}.`;
+}
+
+function wants({ wants: all }: Comparison, letters: ReadonlyMap<string, string>, io: Io): string {
+  return all.map((want) => hanging(`  ${want.want.padEnd(6)} `, bestText(want, letters), io.columns)).join('\n');
+}
+
+function bestText(
+  { best, tied, alike, chances, settle, measuredBy }: BestFor,
+  letters: ReadonlyMap<string, string>,
+): string {
+  if (best === undefined) return `nothing to compare (${measuredBy})`;
+  const all = [best, ...tied].map((id) => letters.get(id)!);
+  if (alike) return `${list(all)} alike (${measuredBy})`;
+  if (tied.length === 0) return `${all[0]}, in ${percent(chances[best]!)} of the samples (${measuredBy})`;
+  const rest = settle === undefined ? '' : `; measuring this would tell most: ${settle.label}`;
+  return `not settled between ${list(all)} (${measuredBy})${rest}`;
+}
+
+function list(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}
+
+/** Sheets that stand in one table: the cabinet as it stands is in each. */
+function groups(sheets: readonly Sheet[]): Sheet[][] {
+  const [base, ...options] = sheets.filter(({ fault }) => fault === undefined);
+  if (base === undefined) return [];
+  const count = Math.max(1, Math.ceil(options.length / (ABREAST - 1)));
+  const size = Math.ceil(options.length / count);
+  return Array.from({ length: count }, (_, at) => [base, ...options.slice(at * size, (at + 1) * size)]);
+}
+
+function sideBySide(
+  rows: readonly Row[],
+  sheets: readonly Sheet[],
+  letters: ReadonlyMap<string, string>,
+  { units, days }: Shown,
+  io: Io,
+): string {
+  const ink = inkFor(io);
+  const columns = [
+    { head: 'what' },
+    ...sheets.map(({ id }) => ({ head: letters.get(id)!, align: 'right', least: 9 }) as const),
+    { head: 'limit', least: 9 },
+  ];
+  const lines = rows.map((row) => [
+    `${row.title}, ${row.part}${days > 1 ? `, ${row.day}` : ''}`,
+    ...sheets.map(({ id }) => cellText(row, id, units)),
+    row.limit === undefined
+      ? ''
+      : `${row.limit.kind === 'at-most' ? 'at most' : 'at least'} ${quantity(row.unit, row.limit.value, units)}`,
+  ]);
+  return table(columns, lines, io.columns, (text, row, column) => {
+    const sheet = sheets[column - 1];
+    const cell = sheet === undefined ? undefined : rows[row]!.cells[sheet.id];
+    return cell === undefined ? text : inked(ink, cell.verdict, text);
+  });
+}
+
+/** The value, and beneath it what is not well about it. */
+function cellText({ cells, unit, best }: Row, id: string, units: UnitSystem): string {
+  const cell = cells[id];
+  if (cell === undefined) return 'gone';
+  const value = cell.value === undefined ? 'unknown' : quantity(unit, cell.value, units);
+  const mark = cell.verdict === 'fails' || cell.verdict === 'tight' ? verdictWords[cell.verdict] : '';
+  const star = best.includes(id) ? 'best' : '';
+  return [value, [star, mark].filter(Boolean).join(' ')].filter(Boolean).join('\n');
+}

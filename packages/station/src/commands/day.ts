@@ -1,0 +1,114 @@
+// stillair day FILE: the day hour by hour as a table, or as CSV, JSON, a picture, or the network behind it.
+
+import {
+  type DayRun,
+  type DayTable,
+  dayPicture,
+  dayTable,
+  formatClock,
+  nearest,
+  parseClock,
+  recordCsv,
+  runDay,
+  shownUnitName,
+  type UnitSystem,
+  writeNetwork,
+} from '@stillair/engine';
+import { quantity } from '../finding-text.ts';
+import { inkFor } from '../ink.ts';
+import type { ExitCode, Io } from '../io.ts';
+import { loadCabinet } from '../load-cabinet.ts';
+import { table } from '../table.ts';
+
+export interface DayOptions {
+  readonly day?: string;
+  readonly at?: string;
+  readonly csv?: string;
+  readonly json?: boolean;
+  readonly svg?: string;
+  readonly network?: boolean;
+  readonly units: UnitSystem;
+}
+
+export async function day(file: string, options: DayOptions, io: Io): Promise<ExitCode> {
+  const time = options.at === undefined ? undefined : parseClock(options.at);
+  if (time !== undefined && typeof time !== 'number') {
+    io.err(`stillair day: --at: ${time.what}; ${time.mend}`);
+    return 2;
+  }
+  const source = await loadCabinet(file, 'day', io);
+  if (source === undefined) return 2;
+  const { cabinet } = source;
+  const days = Object.keys(cabinet.days);
+  const id = options.day ?? days[0]!;
+  if (!days.includes(id)) {
+    const near = nearest(id, days);
+    io.err(
+      `stillair day: there is no day "${id}"; ${near === undefined ? `there are: ${days.join(', ')}` : `did you mean ${near}?`}`,
+    );
+    return 2;
+  }
+  const length = cabinet.days[id]!.length;
+  if (time !== undefined && time > length) {
+    io.err(`stillair day: --at: ${options.at} is after the end of the day "${id}", ${formatClock(length)}`);
+    return 2;
+  }
+  const run = runDay(cabinet, id);
+  return print(run, time === undefined ? undefined : [time], options, io);
+}
+
+async function print(
+  run: DayRun,
+  times: readonly number[] | undefined,
+  options: DayOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const files: (readonly [string, string])[] = [
+    ...(options.csv === undefined ? [] : [[options.csv, recordCsv(run.record)] as const]),
+    ...(options.svg === undefined ? [] : [[options.svg, dayPicture(run, { units: options.units })] as const]),
+  ];
+  for (const [path, text] of files) {
+    if (path === '-') {
+      io.out(text.trimEnd());
+      continue;
+    }
+    const problem = await io.write(path, text);
+    if (problem !== undefined) {
+      io.err(`stillair day: cannot write ${path}: ${problem}`);
+      return 2;
+    }
+    io.out(`wrote ${path}`);
+  }
+  if (options.network) io.out(writeNetwork(run.assembly.network).trimEnd());
+  if (options.json) io.out(JSON.stringify(dayTable(run, times), null, 2));
+  if (files.length === 0 && !options.network && !options.json)
+    io.out(hours(run, dayTable(run, times), options.units, io));
+  return 0;
+}
+
+function hours(run: DayRun, { columns, rows }: DayTable, units: UnitSystem, io: Io): string {
+  const { title } = run.cabinet.days[run.day]!;
+  const shown = columns.map(({ kind }, at) =>
+    shownUnitName(kind, Math.max(...rows.map(({ values }) => values[at]!)), units),
+  );
+  const eventful = rows.some(({ happens }) => happens.length > 0);
+  const heads = [
+    { head: 'time', align: 'right', least: 5 },
+    ...columns.map(({ label }, at) => ({ head: `${label}\n${shown[at]}`, align: 'right', least: 6 }) as const),
+    ...(eventful ? [{ head: 'what happens', least: 12 }] : []),
+  ] as const;
+  const lines = rows.map(({ time, values, happens }) => [
+    formatClock(time),
+    ...columns.map(({ kind }, at) => withoutUnit(quantity(kind, values[at]!, units), shown[at]!)),
+    happens.join('; '),
+  ]);
+  const told = [...new Set(run.record.warnings.map(({ message }) => message))];
+  const ink = inkFor(io);
+  const head = `${ink.strong(run.cabinet.title)}\n${title}`;
+  return [head, table(heads, lines, io.columns), ...told.map((message) => `note: ${message}`)].join('\n\n');
+}
+
+/** The unit stands in the head; a value that is shown in another one keeps it. */
+function withoutUnit(text: string, unit: string): string {
+  return text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text;
+}

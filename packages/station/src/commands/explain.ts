@@ -1,0 +1,127 @@
+// stillair explain FILE FINDING: from the inputs to the number, with formulas, sources, and where each input came from.
+
+import { type Finding, nearest, type Origin, type Origins, originAt, type UnitSystem } from '@stillair/engine';
+import { limitText, numbersText, quantity } from '../finding-text.ts';
+import { inkFor } from '../ink.ts';
+import type { ExitCode, Io } from '../io.ts';
+import { judged, tellRun } from '../judged.ts';
+import { loadCabinet } from '../load-cabinet.ts';
+import { hanging } from '../text.ts';
+import { exitCodeOf, inked, verdictWords } from '../verdict-words.ts';
+
+export interface ExplainOptions {
+  readonly units: UnitSystem;
+  readonly samples: number;
+  readonly workers?: number;
+}
+
+/** Ids offered when the one asked for is not there. */
+const OFFERED = 8;
+
+export async function explain(file: string, asked: string, options: ExplainOptions, io: Io): Promise<ExitCode> {
+  const source = await loadCabinet(file, 'explain', io);
+  if (source === undefined) return 2;
+  const judgement = await judged(source, options, io);
+  const found = findingsNamed(judgement.findings, asked);
+  if (found.length !== 1) return refuse(asked, found.length > 0 ? found : judgement.findings, found.length, io);
+  const finding = found[0]!;
+  const ink = inkFor(io);
+  const say = (first: string, text: string) => io.out(hanging(first, text, io.columns));
+
+  io.out(`${ink.strong(finding.title)}\n${ink.faint(finding.id)}\n`);
+  say(`${inked(ink, finding.verdict, verdictWords[finding.verdict] || 'told')}  `, numbersText(finding, options.units));
+  if (finding.limit !== undefined) {
+    const { id, standing, source: from } = finding.limit;
+    say(
+      'limit  ',
+      `${limitText(finding, options.units)}: ${from} (${standing}; "${id}" under limits: in the file changes it)`,
+    );
+  }
+  if (finding.cause !== undefined) say('cause  ', finding.cause);
+  if (finding.chance !== undefined)
+    say('chance ', `${Math.round(finding.chance * 100)} % of the samples are inside the limit`);
+
+  io.out(`\n${ink.strong('From the inputs to the number')}`);
+  for (const [at, step] of finding.steps.entries()) {
+    const value = step.value === undefined ? '' : `: ${quantity(step.unit ?? 'number', step.value, options.units)}`;
+    say(`${String(at + 1).padStart(3)}. `, `${step.text}${value}`);
+    if (step.formula !== undefined) say('       ', step.formula);
+    if (step.source !== undefined) say('       source: ', step.source);
+    for (const path of step.inputs ?? []) say('       from: ', inputText(path, source.origins));
+  }
+  tellDrivers(finding, source.origins, say, () => io.out(`\n${ink.strong('What its spread comes from')}`));
+  tellTried(finding, options.units, say, () => io.out(`\n${ink.strong('What was tried')}`));
+  tellRun(judgement, io);
+  return io.stop.aborted ? 130 : exitCodeOf([finding]);
+}
+
+type Say = (first: string, text: string) => void;
+
+function tellDrivers({ drivers }: Finding, origins: Origins, say: Say, head: () => void): void {
+  if (drivers.length === 0) return;
+  head();
+  for (const { path, label, share } of drivers) {
+    const origin = originText(originAt(origins, path));
+    say(`${String(Math.round(share * 100)).padStart(5)} %  `, `${label}${origin === '' ? '' : `: ${origin}`}`);
+  }
+}
+
+function tellTried({ tried, ...finding }: Finding, units: UnitSystem, say: Say, head: () => void): void {
+  if (tried.length === 0) return;
+  head();
+  for (const { says, value, verdict, worsens, mends } of tried) {
+    const becomes = value === undefined ? '' : `: ${quantity(finding.unit, value, units)}`;
+    const also = [
+      ...(mends.length > 0 ? [`better too: ${mends.join(', ')}`] : []),
+      ...(worsens.length > 0 ? [`worse then: ${worsens.join(', ')}`] : []),
+    ];
+    say(`${(verdictWords[verdict] || 'told').padEnd(7)}  `, [`${says}${becomes}`, ...also].join('; '));
+  }
+}
+
+/** Findings whose id is the one asked for, or has it as whole pieces of it: `print-air/left`. */
+function findingsNamed(findings: readonly Finding[], asked: string): Finding[] {
+  const exact = findings.filter(({ id }) => id === asked);
+  return exact.length > 0 ? exact : findings.filter(({ id }) => `/${id}/`.includes(`/${asked}/`));
+}
+
+function refuse(asked: string, candidates: readonly Finding[], found: number, io: Io): 2 {
+  const ids = candidates.map(({ id }) => id);
+  const near = nearest(asked, ids);
+  const offered = [...new Set([...(near === undefined ? [] : [near]), ...closest(asked, ids)])].slice(0, OFFERED);
+  const what = found > 1 ? `"${asked}" names ${found} findings` : `there is no finding "${asked}"`;
+  io.err(
+    `stillair explain: ${what}; there ${found > 1 ? 'are' : 'are near it'}:\n${offered.map((id) => `  ${id}`).join('\n')}`,
+  );
+  return 2;
+}
+
+/** Ids that share most words with the one asked for. */
+function closest(asked: string, ids: readonly string[]): string[] {
+  const words = asked
+    .toLowerCase()
+    .split(/[/\s.-]+/)
+    .filter(Boolean);
+  const shared = (id: string) => words.filter((word) => id.includes(word)).length;
+  return [...ids].sort((a, b) => shared(b) - shared(a));
+}
+
+function inputText(path: string, origins: Origins): string {
+  const origin = originText(originAt(origins, path));
+  return origin === '' ? path : `${path}: ${origin}`;
+}
+
+function originText(origin: Origin | undefined): string {
+  switch (origin?.kind) {
+    case 'given':
+      return `${origin.where.file}:${origin.where.line}  ${origin.where.lineText.trim()}`;
+    case 'catalogue':
+      return `catalogue, ${origin.part} (${origin.source})`;
+    case 'derived':
+      return `derived: ${origin.how}`;
+    case 'assumed':
+      return `assumed: ${origin.why}`;
+    case undefined:
+      return '';
+  }
+}

@@ -1,0 +1,193 @@
+// The words of the command line: which commands there are, what they take, and what is said when a word is wrong.
+// Commands are loaded when they are called, so that each starts as quickly as it can.
+
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import type { CheckOptions } from './commands/check.ts';
+import type { CompareOptions } from './commands/compare.ts';
+import type { DayOptions } from './commands/day.ts';
+import type { ExplainOptions } from './commands/explain.ts';
+import type { NetworkOptions } from './commands/network.ts';
+import type { PartsOptions } from './commands/parts.ts';
+import type { ExitCode, Io } from './io.ts';
+
+/** Version of the command and of the engine behind it. */
+export const VERSION = '0.1.0';
+
+const statusHelp = `
+Exit status: 0 all holds; 1 something fails; 2 the command or a file is wrong; 3 nothing fails, but something is
+tight or unknown; 130 stopped. Computed limits are no substitute for local codes and licensed practice.`;
+
+/** Runs one command line; `words` are those behind the program's name. */
+export async function runProgram(words: readonly string[], io: Io): Promise<ExitCode> {
+  let status: ExitCode = 0;
+  const program = describeProgram(io, async (command) => {
+    status = await command;
+  });
+  try {
+    await program.parseAsync(words, { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    return error.exitCode === 0 ? 0 : 2;
+  }
+  return status;
+}
+
+type Act = (command: Promise<ExitCode>) => Promise<void>;
+
+function describeProgram(io: Io, act: Act): Command {
+  const program = new Command('stillair')
+    .description('Computes a cabinet with filament printers from one cabinet file: heat, air, what people breathe.')
+    .version(VERSION, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this')
+    .helpCommand('help [command]', 'print what a command does')
+    .addHelpText(
+      'after',
+      `\nA first file: stillair new > cabinet.yaml; then: stillair check cabinet.yaml\n${statusHelp}`,
+    );
+  addStudies(program, io, act);
+  addFiles(program, io, act);
+  for (const command of [program, ...program.commands]) speakPlainly(command, io);
+  return program;
+}
+
+/** Commands that ask something of a cabinet. */
+function addStudies(program: Command, io: Io, act: Act): void {
+  program
+    .command('check')
+    .description('judges a cabinet: what holds, what fails, by how much, how surely, and what might mend it')
+    .argument('<file>', 'cabinet file')
+    .option('--all', 'print every finding, not only the remarks that matter most')
+    .option('--trade <trade>', 'only findings of one trade: heat, airflow, draught, air-quality')
+    .option('--day <day>', 'only this day of the file')
+    .option('--json', 'print the findings as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addOption(workersOption())
+    .addHelpText(
+      'after',
+      help('check cabinet.yaml', 'check cabinet.yaml --all --trade heat', 'check cabinet.yaml --json'),
+    )
+    .action((file: string, options: CheckOptions) =>
+      act(import('./commands/check.ts').then(({ check }) => check(file, options, io))),
+    );
+  program
+    .command('compare')
+    .description('sets the options of a cabinet file beside the cabinet as it is, on the same uncertain inputs')
+    .argument('<file>', 'cabinet file with options')
+    .option('--all', 'print every row, also those that no option changes')
+    .option('--json', 'print the comparison as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addOption(workersOption())
+    .addHelpText('after', help('compare cabinet.yaml', 'compare cabinet.yaml --samples 100'))
+    .action((file: string, options: CompareOptions) =>
+      act(import('./commands/compare.ts').then(({ compare }) => compare(file, options, io))),
+    );
+  program
+    .command('explain')
+    .description('tells one finding from its inputs to its number: formulas, sources, where each input came from')
+    .argument('<file>', 'cabinet file')
+    .argument('<finding>', 'id of the finding, as check prints it: trade/quantity/part/day')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addOption(workersOption())
+    .addHelpText('after', help('explain cabinet.yaml heat/peak-air/lower/usual'))
+    .action((file: string, finding: string, options: ExplainOptions) =>
+      act(import('./commands/explain.ts').then(({ explain }) => explain(file, finding, options, io))),
+    );
+  program
+    .command('day')
+    .description('tells a day hour by hour, as a table, as data or as a picture')
+    .argument('<file>', 'cabinet file')
+    .option('--day <day>', 'which day of the file; its first unless given')
+    .option('--at <time>', 'only this time of day, such as 14:30')
+    .option('--csv <out>', 'write every step of the record as CSV into this file; - prints it')
+    .option('--json', 'print the hourly table as JSON for other programs')
+    .option('--svg <out>', 'draw the day as an SVG picture into this file; - prints it')
+    .option('--network', 'print the network that the cabinet becomes, as a network file')
+    .addOption(unitsOption())
+    .addHelpText('after', help('day cabinet.yaml', 'day cabinet.yaml --at 14:30', 'day cabinet.yaml --svg day.svg'))
+    .action((file: string, options: DayOptions) =>
+      act(import('./commands/day.ts').then(({ day }) => day(file, options, io))),
+    );
+}
+
+/** Commands that write files or look something up. */
+function addFiles(program: Command, io: Io, act: Act): void {
+  program
+    .command('parts')
+    .description('lists the catalogue: boards, fans, filters, machines, materials ... by name or by a word of it')
+    .argument('[words...]', 'only parts whose kind or name has all these words')
+    .option('--json', 'print the parts as JSON for other programs')
+    .addHelpText('after', help('parts', 'parts fan 92', 'parts ABS'))
+    .action((words: string[], options: PartsOptions) =>
+      act(import('./commands/parts.ts').then(({ parts }) => parts(words, options, io))),
+    );
+  program
+    .command('network')
+    .description('solves a bare network file: temperatures, pressures, flows')
+    .argument('<file>', 'network file')
+    .option('--at <times>', 'report at these times only, s, such as 0,3600,7200', numberList)
+    .option('--json', 'print the answer as JSON for other programs')
+    .addHelpText('after', help('network rooms.yaml', 'network rooms.yaml --at 3600 --json'))
+    .action((file: string, options: NetworkOptions) =>
+      act(import('./commands/network.ts').then(({ network }) => network(file, options, io))),
+    );
+}
+
+/** Sends what the parser says through `io`, in the words of this house, and stops it from leaving the process. */
+function speakPlainly(command: Command, io: Io): void {
+  command
+    .exitOverride()
+    .helpOption('-h, --help', 'print this')
+    .configureHelp({ helpWidth: io.columns, sortOptions: false })
+    .configureOutput({
+      writeOut: (text) => io.out(text.trimEnd()),
+      writeErr: (text) => io.err(text.trimEnd()),
+      outputError: (text) => io.err(complaint(text, command)),
+    });
+}
+
+function complaint(text: string, command: Command): string {
+  const name = command.parent === null ? 'stillair' : `stillair ${command.name()}`;
+  const said = text
+    .trim()
+    .replace(/^error: /, '')
+    .replace(' is invalid.', ' is not right.')
+    .replace("missing required argument 'file'", 'no file was named');
+  const file = /^unknown command '(.+\.ya?ml)'/.exec(said)?.[1];
+  const advice = file === undefined ? `see: ${name} --help` : `to check a cabinet file: stillair check ${file}`;
+  return `${name}: ${said}\n${advice}`;
+}
+
+function help(...examples: readonly string[]): string {
+  return `\nExamples:\n${examples.map((example) => `  stillair ${example}`).join('\n')}\n${statusHelp}`;
+}
+
+function unitsOption(): Option {
+  return new Option('--units <system>', 'units to print in').choices(['metric', 'imperial']).default('metric');
+}
+
+function samplesOption(): Option {
+  return new Option('--samples <count>', 'how many times to vary the uncertain inputs')
+    .argParser((text) => wholeNumber(text, 0, 10_000))
+    .default(24);
+}
+
+function workersOption(): Option {
+  return new Option('--workers <count>', 'how many days to compute at once; one a core unless given').argParser(
+    (text) => wholeNumber(text, 0, 256),
+  );
+}
+
+function wholeNumber(text: string, least: number, most: number): number {
+  const value = Number(text);
+  if (/^\d+$/.test(text) && value >= least && value <= most) return value;
+  throw new InvalidArgumentError(`It takes a whole number from ${least} to ${most}.`);
+}
+
+function numberList(text: string): number[] {
+  const values = text.split(',').map((each) => (each.trim() === '' ? Number.NaN : Number(each)));
+  if (values.every((value) => Number.isFinite(value) && value >= 0)) return values;
+  throw new InvalidArgumentError('It takes seconds with commas between them, such as 0,3600.');
+}

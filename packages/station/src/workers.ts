@@ -1,0 +1,52 @@
+// Running variants of a cabinet on all cores. Outcomes are the same however many there are, and whether there are any.
+
+import { existsSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { type CabinetSource, type Evaluate, type Outcome, type Variant, variantRunner } from '@stillair/engine';
+import { openPool, type Pool } from './pool.ts';
+
+/** The compiled worker; beside the sources there is none, and everything runs in this thread. */
+const WORKER = new URL('./variant-worker.js', import.meta.url);
+
+/** Starting a thread costs about as much as this much work, ms: below it, threads would only delay. */
+const WORTH_THREADS = 400;
+/** How long variants are run here to see how long one takes, ms. */
+const TRIAL = 100;
+
+export interface Evaluator {
+  readonly evaluate: Evaluate;
+  close(): Promise<void>;
+}
+
+export interface EvaluatorOptions {
+  /** Threads; 0 or 1 runs everything in this one; one a core unless given. */
+  readonly workers?: number | undefined;
+  readonly stop: AbortSignal;
+  readonly now?: () => number;
+}
+
+export function openEvaluator(source: CabinetSource, options: EvaluatorOptions): Evaluator {
+  const { stop, now = () => performance.now(), workers = availableParallelism() } = options;
+  const runHere = variantRunner(source);
+  let pool: Pool<Variant, Outcome> | undefined;
+
+  const evaluate: Evaluate = async (variants, hooks) => {
+    const outcomes: (Outcome | undefined)[] = [];
+    const begun = now();
+    const threads = workers > 1 && existsSync(WORKER);
+    for (const variant of variants) {
+      if (stop.aborted || hooks.stop()) break;
+      const spent = now() - begun;
+      const left = (spent / Math.max(outcomes.length, 1)) * (variants.length - outcomes.length);
+      if (threads && (pool !== undefined || (spent > TRIAL && left > WORTH_THREADS))) break;
+      outcomes.push(runHere(variant));
+      hooks.finished();
+      await new Promise((resolve) => setImmediate(resolve)); // lets Ctrl-C in
+    }
+    const rest = variants.slice(outcomes.length);
+    if (rest.length === 0 || stop.aborted || hooks.stop()) return [...outcomes, ...rest.map(() => undefined)];
+    pool ??= openPool(WORKER, Math.min(workers, rest.length), source, stop);
+    return [...outcomes, ...(await pool.run(rest, () => hooks.finished()))];
+  };
+  return { evaluate, close: async () => pool?.close() };
+}
