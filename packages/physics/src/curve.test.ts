@@ -54,6 +54,16 @@ describe('curves', () => {
       expect(curveSlope(curve, x)).toBeCloseTo((curveAt(curve, x + 1e-6) - curveAt(curve, x - 1e-6)) / 2e-6, 4);
   });
 
+  it('cross: before a sharp turn the end slope is held to three chords, as in a general-purpose library (SciPy 1.17.1)', () => {
+    const turn = monotoneCurve([
+      [0, 0],
+      [1, 1],
+      [2, -9],
+    ]);
+    expect(curveSlope(turn, 0)).toBeCloseTo(3, 12);
+    expect(curveAt(turn, 0.5)).toBeCloseTo(0.875, 12);
+  });
+
   it('limit: two points are a line, equal neighbours are level', () => {
     const line = monotoneCurve([
       [0, 1],

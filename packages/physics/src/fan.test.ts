@@ -32,6 +32,7 @@ describe('affinity', () => {
   it('order: of one size and speed the bigger and faster fan is louder', () => {
     expect(fanNoise(40, { diameter: 1.2 })).toBeGreaterThan(40);
     expect(fanNoise(40, { speed: 0.7 })).toBeLessThan(40);
+    expect(fanNoise(40, { density: 0.9 })).toBeLessThan(40);
   });
 });
 
