@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding, Tried, Verdict } from './finding.ts';
+import { opening, remarksOn } from './remarks.ts';
+
+function finding(verdict: Verdict, cause: string | undefined, weight: number, tried: readonly Tried[] = []): Finding {
+  return {
+    id: `made-up/${cause ?? 'none'}/${verdict}/${weight}`,
+    day: 'usual',
+    trade: 'made-up',
+    quantity: 'q',
+    part: 'p',
+    title: `title ${weight}`,
+    unit: 'number',
+    steps: [],
+    remedies: [],
+    weight,
+    drivers: [],
+    verdict,
+    tried,
+    ...(cause === undefined ? {} : { cause }),
+  };
+}
+
+const tried = (says: string, verdict: Verdict, worsens: string[] = []): Tried => ({
+  says,
+  edits: [],
+  verdict,
+  worsens,
+  mends: [],
+});
+
+describe('the opening sentence', () => {
+  it.each([
+    [[], 'Nothing in this file has a limit to be held against.'],
+    [['told'], 'Nothing in this file has a limit to be held against.'],
+    [['holds'], 'The one check holds.'],
+    [['holds', 'holds', 'told'], 'All 2 checks hold.'],
+    [
+      ['holds', 'fails', 'tight', 'tight', 'unknown'],
+      'Of 5 checks 1 holds, 1 fails, 2 are tight and 1 cannot be told.',
+    ],
+    [['fails'], 'Of 1 check 0 hold, 1 fails.'],
+  ] as const)('exact: %j', (verdicts, sentence) => {
+    expect(opening(verdicts.map((verdict, at) => finding(verdict, undefined, at)))).toBe(sentence);
+  });
+
+  it('property: a check that cannot be told never lets it say that all hold', () => {
+    expect(opening([finding('holds', 'a', 1), finding('unknown', 'b', 1)])).not.toContain('All');
+  });
+});
+
+describe('remarks', () => {
+  it('exact: findings of one cause are one remark, the worst first; what holds is none', () => {
+    const { first } = remarksOn([
+      finding('tight', 'heat', 0.5),
+      finding('holds', 'heat', 1),
+      finding('fails', 'heat', 0.2),
+    ]);
+    expect(first).toHaveLength(1);
+    expect(first[0]).toMatchObject({ cause: 'heat', verdict: 'fails' });
+    expect(first[0]!.findings.map(({ verdict }) => verdict)).toEqual(['fails', 'tight']);
+  });
+
+  it('exact: what fails comes before what is tight, health before comfort; five are first', () => {
+    const { first, rest } = remarksOn([
+      finding('tight', 'draught', 0.6),
+      finding('fails', 'comfort', 0.2),
+      finding('fails', 'health', 1),
+      finding('tight', 'noise', 0.3),
+      finding('unknown', 'gap', 1),
+      finding('tight', 'warm', 0.4),
+      finding('tight', 'slow', 0.1),
+    ]);
+    expect(first.map(({ cause }) => cause)).toEqual(['health', 'comfort', 'gap', 'draught', 'warm']);
+    expect(rest.map(({ cause }) => cause)).toEqual(['noise', 'slow']);
+  });
+
+  it('exact: the mend told is one that helps and worsens least', () => {
+    const { first } = remarksOn([
+      finding('fails', 'heat', 1, [
+        tried('useless', 'fails'),
+        tried('loud', 'holds', ['noise (desk)']),
+        tried('half', 'tight'),
+        tried('good', 'holds'),
+      ]),
+    ]);
+    expect(first[0]!.mend).toEqual({ says: 'good', verdict: 'holds', worsens: [] });
+  });
+
+  it('limit: nothing that was tried helps: no mend is told', () => {
+    expect(remarksOn([finding('fails', 'heat', 1, [tried('useless', 'fails')])]).first[0]!.mend).toBeUndefined();
+  });
+});
