@@ -87,6 +87,16 @@ export interface AirState {
   readonly matrix: Float64Array;
   readonly step: Float64Array;
   readonly startPressure: Float64Array;
+  /** Heads and densities of the last solution; with its factored matrix they tell where the next one will be. */
+  readonly keptHead: Float64Array;
+  readonly keptDensity: Float64Array;
+  predictable: boolean;
+  factored: boolean;
+  /**
+   * Net flow, as a share of the largest path flow, from which one linear correction ends the search: the flows then balance to
+   * rounding and obey their laws to about the square of this share.
+   */
+  nearly: number;
   /** Names of paths whose fixed flow found no way out. */
   heldBack: readonly number[];
   /** Newton rounds so far. */
@@ -186,6 +196,11 @@ export function newAirState(air: AirNetwork, network: Network): AirState {
     matrix: new Float64Array((solved + 1) ** 2),
     step: new Float64Array(solved + 1),
     startPressure: new Float64Array(zoneCount),
+    keptHead: new Float64Array(pathCount),
+    keptDensity: new Float64Array(zoneCount),
+    predictable: false,
+    factored: false,
+    nearly: 1e-5,
     heldBack: [],
     rounds: 0,
   };

@@ -69,7 +69,7 @@ export function bookContaminants(day: Day, step: Step, book: ContaminantBook, le
   const { method, cellStages } = step;
   const slope = new Float64Array(KINDS);
   for (let i = 0; i < method.stages; i += 1) {
-    const v = cellStages[i]!;
+    const v = cellStages.subarray(i * day.c.length, (i + 1) * day.c.length);
     const weight = method.b[i]! * length;
     for (let k = 0; k < count; k += 1) {
       slope.fill(0);

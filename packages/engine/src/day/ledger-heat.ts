@@ -73,7 +73,7 @@ export function bookHeat(day: Day, step: Step, book: HeatBook, length: number): 
   const { method, heatStages } = step;
   const { heat, plant } = day;
   for (let i = 0; i < method.stages; i += 1) {
-    const u = heatStages[i]!;
+    const u = heatStages.subarray(i * day.y.length, (i + 1) * day.y.length);
     const base = KINDS * i;
     const weight = method.b[i]! * length;
     let drift = 0;

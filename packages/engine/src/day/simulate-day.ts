@@ -35,7 +35,7 @@ const RELATIVE_PER_KELVIN = 0.05;
 /** Days after which a repeated day is taken as it is. */
 const USUAL_DAYS = 10;
 /** Longest first step after something switched, s: from an equilibrium there is no error to be seen. */
-const FIRST_STEP = 20;
+const FIRST_STEP = 30;
 const MOST_GROWTH = 4;
 const SAFETY = 0.9;
 const SHORTEST = 1e-8;
@@ -97,6 +97,7 @@ export function simulatePlant(plant: Plant, options: DayOptions = {}): DayRecord
 
 function runDay(day: Day, tolerance: number, options: DayOptions): Run {
   const step = newStep(day, ROS34PW2);
+  day.air.nearly = Math.min(1e-3, 7e-3 * Math.sqrt(tolerance));
   const run: Run = {
     day,
     step,

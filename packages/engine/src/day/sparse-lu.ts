@@ -10,6 +10,8 @@ export interface Pattern {
   /** Entries right of the diagonal of row k: start[k] … start[k + 1] - 1; `column` says which. */
   readonly start: Int32Array;
   readonly column: Int32Array;
+  /** Row of each of these entries. */
+  readonly row: Int32Array;
   /** Where each update of the elimination lands, in the order of the loops in `factor`. */
   readonly target: Int32Array;
   /** Number of values: the diagonal, then the upper entries, then the mirrored lower entries. */
@@ -51,6 +53,7 @@ export function analysePattern(size: number, pairs: readonly (readonly [number, 
     rowOf,
     start,
     column: Int32Array.from(columns),
+    row: Int32Array.from(later.flatMap((rest, row) => rest.map(() => row))),
     target: new Int32Array(0),
     length: size + 2 * columns.length,
   };
@@ -79,7 +82,10 @@ export function entryAt({ size, start, column }: Pattern, row: number, col: numb
   throw new Error(`The pattern has no entry (${row}, ${col})`);
 }
 
-/** Replaces the matrix by its factors; the diagonal by its reciprocals. `offset` lets several matrices share one array. */
+/**
+ * Replaces the matrix by its factors L D U, the diagonal by its reciprocals; L and U have ones on theirs. `offset` lets several
+ * matrices share one array.
+ */
 export function factor(pattern: Pattern, values: Float64Array, offset: number): void {
   const { size, start, column, target } = pattern;
   const upper = offset + size;
@@ -99,24 +105,26 @@ export function factor(pattern: Pattern, values: Float64Array, offset: number): 
         t += 1;
       }
     }
+    for (let e = first; e < end; e += 1) values[upper + e] = values[upper + e]! * reciprocal;
   }
 }
 
-/** Solves in place with the factors: `x` holds the right side from `from` on, in elimination order. */
+/**
+ * Solves in place with the factors: `x` holds the right side from `from` on, in elimination order. The entries of L and U are
+ * run through in one line, which is quicker than row by row when rows are short.
+ */
 export function solve(pattern: Pattern, values: Float64Array, offset: number, x: Float64Array, from: number): void {
-  const { size, start, column } = pattern;
+  const { size, row, column } = pattern;
   const upper = offset + size;
-  const lower = upper + column.length;
-  for (let k = 0; k < size; k += 1) {
-    const value = x[from + k]!;
-    for (let e = start[k]!, end = start[k + 1]!; e < end; e += 1) {
-      const at = from + column[e]!;
-      x[at] = x[at]! - values[lower + e]! * value;
-    }
+  const count = column.length;
+  const lower = upper + count;
+  for (let e = 0; e < count; e += 1) {
+    const at = from + column[e]!;
+    x[at] = x[at]! - values[lower + e]! * x[from + row[e]!]!;
   }
-  for (let k = size - 1; k >= 0; k -= 1) {
-    let value = x[from + k]!;
-    for (let e = start[k]!, end = start[k + 1]!; e < end; e += 1) value -= values[upper + e]! * x[from + column[e]!]!;
-    x[from + k] = value * values[offset + k]!;
+  for (let k = 0; k < size; k += 1) x[from + k] = x[from + k]! * values[offset + k]!;
+  for (let e = count - 1; e >= 0; e -= 1) {
+    const at = from + row[e]!;
+    x[at] = x[at]! - values[upper + e]! * x[from + column[e]!]!;
   }
 }

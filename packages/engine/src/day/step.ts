@@ -9,9 +9,12 @@ import { assembleTransport } from './transport-matrix.ts';
 
 export interface Step {
   readonly method: Method;
-  /** Stages U_i of temperatures and of concentrations with loads. */
-  readonly heatStages: readonly Float64Array[];
-  readonly cellStages: readonly Float64Array[];
+  /** Stages U_i of temperatures and of concentrations with loads, one after the other. */
+  readonly heatStages: Float64Array;
+  readonly cellStages: Float64Array;
+  /** c_ij/h of the stage at hand. */
+  readonly shares: Float64Array;
+  readonly sums: Float64Array;
   readonly stageY: Float64Array;
   readonly stageC: Float64Array;
   readonly stageHeat: Float64Array;
@@ -26,6 +29,8 @@ export interface Step {
   readonly endCells: Float64Array;
   /** 1 for temperatures that the error control looks at, 0 for stars and fixed zones. */
   readonly watchedSlot: Float64Array;
+  /** Slots of the stars, which have no balance of their own. */
+  readonly starSlots: Int32Array;
   /** Called when the rates of stage i are fresh; for the ledger. */
   observe: ((stage: number, y: Float64Array, c: Float64Array, time: number) => void) | undefined;
 }
@@ -38,11 +43,13 @@ export function newStep(day: Day, method: Method): Step {
   for (let slot = 0; slot < slots; slot += 1) {
     if (slot < layout.firstFixed ? capacity[slot]! > 0 : slot >= layout.firstSensor) watched[slot] = 1;
   }
-  const stages = Array.from({ length: method.stages });
+  const stars = Array.from({ length: layout.firstFixed }, (_, slot) => slot).filter((slot) => capacity[slot] === 0);
   return {
     method,
-    heatStages: stages.map(() => new Float64Array(slots)),
-    cellStages: stages.map(() => new Float64Array(cells)),
+    heatStages: new Float64Array(method.stages * slots),
+    cellStages: new Float64Array(method.stages * cells),
+    shares: new Float64Array(method.stages),
+    sums: new Float64Array(Math.max(slots, cells)),
     stageY: new Float64Array(slots),
     stageC: new Float64Array(cells),
     stageHeat: new Float64Array(slots),
@@ -54,6 +61,7 @@ export function newStep(day: Day, method: Method): Step {
     endHeat: new Float64Array(slots),
     endCells: new Float64Array(cells),
     watchedSlot: watched,
+    starSlots: Int32Array.from(stars),
     observe: undefined,
   };
 }
@@ -80,13 +88,15 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
     let heatRate = day.heatRate;
     let cellRate = day.transportRate;
     if (i > 0) {
+      const time = day.moment.time + method.node[i]! * length;
       combine(stageY, y, method.a[i]!, heatStages, i);
       if (hasCells) combine(stageC, c, method.a[i]!, cellStages, i);
-      evaluate(day, stageY, stageC, day.moment.time + method.node[i]! * length, stageHeat, stageCells);
+      evaluate(day, stageY, stageC, time, stageHeat, stageCells);
       heatRate = stageHeat;
       cellRate = stageCells;
+      step.observe?.(i, stageY, stageC, time);
     }
-    if (i > 0) step.observe?.(i, stageY, stageC, day.moment.time + method.node[i]! * length);
+    for (let j = 0; j < i; j += 1) step.shares[j] = method.c[i]![j]! / length;
     solveHeatStage(day, step, i, length, inverse, heatRate, drifts);
     if (hasCells) solveCellStage(day, step, i, length, inverse, cellRate, drifts);
   }
@@ -110,15 +120,35 @@ function combine(
   out: Float64Array,
   base: Float64Array,
   shares: Float64Array,
-  stages: readonly Float64Array[],
+  stages: Float64Array,
   count: number,
 ): void {
-  out.set(base);
-  for (let j = 0; j < count; j += 1) {
-    const share = shares[j]!;
-    if (share === 0) continue;
-    const stage = stages[j]!;
-    for (let k = 0; k < out.length; k += 1) out[k] = out[k]! + share * stage[k]!;
+  addStages(out, out.length, shares, stages, count);
+  for (let k = 0; k < out.length; k += 1) out[k] = out[k]! + base[k]!;
+}
+
+/** out = Σ share_j stage_j over the first `count` (1 to 4) of the stages, written out because it runs so often. */
+function addStages(out: Float64Array, size: number, shares: Float64Array, stages: Float64Array, count: number): void {
+  const s0 = shares[0]!;
+  if (count === 1) {
+    for (let k = 0; k < size; k += 1) out[k] = s0 * stages[k]!;
+    return;
+  }
+  const s1 = shares[1]!;
+  if (count === 2) {
+    for (let k = 0; k < size; k += 1) out[k] = s0 * stages[k]! + s1 * stages[size + k]!;
+    return;
+  }
+  const s2 = shares[2]!;
+  const two = 2 * size;
+  if (count === 3) {
+    for (let k = 0; k < size; k += 1) out[k] = s0 * stages[k]! + s1 * stages[size + k]! + s2 * stages[two + k]!;
+    return;
+  }
+  const s3 = shares[3]!;
+  const three = 3 * size;
+  for (let k = 0; k < size; k += 1) {
+    out[k] = s0 * stages[k]! + s1 * stages[size + k]! + s2 * stages[two + k]! + s3 * stages[three + k]!;
   }
 }
 
@@ -155,27 +185,30 @@ function solveHeatStage(
   rate: Float64Array,
   drifts: boolean,
 ): void {
-  const { method, heatStages } = step;
+  const { method, heatStages: u, sums } = step;
   const { plant, held, heat } = day;
-  const { layout, capacity } = plant.heat;
-  const { unknowns, firstFixed } = layout;
-  const u = heatStages[i]!;
-  u.set(rate);
-  for (let j = 0; j < i; j += 1) {
-    const share = method.c[i]![j]! / length;
-    const stage = heatStages[j]!;
-    for (let k = 0; k < u.length; k += 1) u[k] = u[k]! + share * capacity[k]! * stage[k]!;
+  const { layout, capacity, bedRows } = plant.heat;
+  const { unknowns, firstFixed, slots } = layout;
+  const base = i * slots;
+  if (i === 0) u.set(rate);
+  else {
+    addStages(sums, slots, step.shares, u, i);
+    for (let k = 0; k < slots; k += 1) u[base + k] = rate[k]! + capacity[k]! * sums[k]!;
   }
   const moved = length * method.g[i]!;
-  if (drifts) for (let k = 0; k < unknowns; k += 1) u[k] = u[k]! + moved * step.heatDrift[k]!;
-  // Stars have no capacity and no balance of their own to bring in.
-  for (let k = 0; k < unknowns; k += 1) if (held[k] === 1 || capacity[k] === 0) u[k] = 0;
-  solve(layout.pattern, heat.matrix, 0, u, 0);
-  for (let f = 0; f < heat.fixedRate.length; f += 1) u[firstFixed + f] = moved * heat.fixedRate[f]!;
+  if (drifts) for (let k = 0; k < unknowns; k += 1) u[base + k] = u[base + k]! + moved * step.heatDrift[k]!;
+  for (let m = 0; m < bedRows.length; m += 1) {
+    const { row } = bedRows[m]!;
+    if (row >= 0 && held[row] === 1) u[base + row] = 0;
+  }
+  for (let k = 0; k < step.starSlots.length; k += 1) u[base + step.starSlots[k]!] = 0;
+  solve(layout.pattern, heat.matrix, 0, u, base);
+  for (let f = 0; f < heat.fixedRate.length; f += 1) u[base + firstFixed + f] = moved * heat.fixedRate[f]!;
   const { sensors } = plant.controls;
   for (let s = 0; s < sensors.length; s += 1) {
     const { slot, at, lag } = sensors[s]!;
-    u[slot] = lag > 0 ? (u[slot]! + u[at]! / lag) / (inverse + 1 / lag) : u[at]!;
+    const moves = u[base + at]!;
+    u[base + slot] = lag > 0 ? (u[base + slot]! + moves / lag) / (inverse + 1 / lag) : moves;
   }
 }
 
@@ -188,46 +221,45 @@ function solveCellStage(
   rate: Float64Array,
   drifts: boolean,
 ): void {
-  const { method, cellStages } = step;
+  const { method, cellStages: v, sums } = step;
   const { transport: net } = day.plant;
-  const { transport: state } = day;
+  const { transport: state, right } = day;
   const { zones, count, rowOf, pattern, valueCount } = net;
-  const v = cellStages[i]!;
-  v.set(rate);
   const cells = count * zones;
-  for (let j = 0; j < i; j += 1) {
-    const share = method.c[i]![j]! / length;
-    const stage = cellStages[j]!;
-    for (let k = 0; k < cells; k += 1) v[k] = v[k]! + share * net.volume[k % zones]! * stage[k]!;
-    for (let k = cells; k < v.length; k += 1) v[k] = v[k]! + share * stage[k]!;
+  const size = day.c.length;
+  const first = i * size;
+  if (i === 0) v.set(rate);
+  else {
+    addStages(sums, size, step.shares, v, i);
+    for (let k = 0; k < cells; k += 1) v[first + k] = rate[k]! + net.volume[k % zones]! * sums[k]!;
+    for (let k = cells; k < size; k += 1) v[first + k] = rate[k]! + sums[k]!;
   }
   const moved = length * method.g[i]!;
-  const { right } = day;
   for (let k = 0; k < count; k += 1) {
     const base = k * zones;
     for (let z = 0; z < zones; z += 1) {
       const row = rowOf[z]!;
-      if (row >= 0) right[row] = v[base + z]! + (drifts ? moved * step.cellDrift[base + z]! : 0);
-      else v[base + z] = moved * state.outsideRate[base + z]!;
+      if (row >= 0) right[row] = v[first + base + z]! + (drifts ? moved * step.cellDrift[base + z]! : 0);
+      else v[first + base + z] = moved * state.outsideRate[base + z]!;
     }
     if (state.outsideMoves) {
       for (const { row, zone, position } of net.boundary) {
-        right[row] = right[row]! - state.matrix[k * valueCount + position]! * v[base + zone]!;
+        right[row] = right[row]! - state.matrix[k * valueCount + position]! * v[first + base + zone]!;
       }
     }
     solve(pattern, state.matrix, k * valueCount, right, 0);
-    for (let z = 0; z < zones; z += 1) if (rowOf[z]! >= 0) v[base + z] = right[rowOf[z]!]!;
+    for (let z = 0; z < zones; z += 1) if (rowOf[z]! >= 0) v[first + base + z] = right[rowOf[z]!]!;
   }
   for (let l = 0; l < net.carbon.length; l += 1) {
-    v[cells + l] = (v[cells + l]! + caughtSlope(day, l, v)) / inverse;
+    v[first + cells + l] = (v[first + cells + l]! + caughtSlope(day, l, v, first)) / inverse;
   }
 }
 
 /** What a carbon bed catches more per second, kg/kg, when the concentrations change by `v`, with the frozen flows. */
-function caughtSlope(day: Day, l: number, v: Float64Array): number {
+function caughtSlope(day: Day, l: number, v: Float64Array, first: number): number {
   const { transport: net } = day.plant;
   const { contaminant: k, efficiency, perUnit } = net.carbon[l]!;
-  const base = k * net.zones;
+  const base = first + k * net.zones;
   let caught = 0;
   const end = day.air.openCount + day.air.fixedCount;
   for (let i = 0; i < end; i += 1) {
@@ -246,31 +278,29 @@ function caughtSlope(day: Day, l: number, v: Float64Array): number {
   return perUnit * caught;
 }
 
-function heatError({ method, heatStages, watchedSlot }: Step): number {
-  const { e, stages } = method;
+function heatError({ method, heatStages, watchedSlot, sums }: Step): number {
+  const size = watchedSlot.length;
+  addStages(sums, size, method.e, heatStages, method.stages);
   let worst = 0;
-  for (let k = 0; k < watchedSlot.length; k += 1) {
-    let sum = 0;
-    for (let j = 0; j < stages; j += 1) sum += e[j]! * heatStages[j]![k]!;
-    const size = (sum < 0 ? -sum : sum) * watchedSlot[k]!;
+  for (let k = 0; k < size; k += 1) {
+    const error = sums[k]! * watchedSlot[k]!;
+    const absolute = error < 0 ? -error : error;
     // Written so that NaN wins.
-    if (!(size <= worst)) worst = size;
+    if (!(absolute <= worst)) worst = absolute;
   }
   return worst;
 }
 
-function cellError(day: Day, { method, cellStages, endC }: Step): number {
+function cellError(day: Day, { method, cellStages, endC, sums }: Step): number {
   const { transport: net } = day.plant;
-  const { e, stages } = method;
+  addStages(sums, day.c.length, method.e, cellStages, method.stages);
   let worst = 0;
   for (let k = 0; k < net.count; k += 1) {
     for (let z = 0; z < net.zones; z += 1) {
       if (net.free[z] === 0) continue;
       const cell = k * net.zones + z;
-      let sum = 0;
-      for (let j = 0; j < stages; j += 1) sum += e[j]! * cellStages[j]![cell]!;
-      const size = Math.abs(sum) / Math.max(net.scale[k]!, Math.abs(day.c[cell]!), Math.abs(endC[cell]!));
-      if (!(size <= worst)) worst = size;
+      const share = Math.abs(sums[cell]!) / Math.max(net.scale[k]!, Math.abs(day.c[cell]!), Math.abs(endC[cell]!));
+      if (!(share <= worst)) worst = share;
     }
   }
   return worst;

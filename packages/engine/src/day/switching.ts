@@ -172,6 +172,7 @@ function setAir(day: Day, first: boolean): boolean {
     fans ||= changed;
   }
   day.following = following;
+  if (doors || fans) air.predictable = false;
   return doors || fans;
 }
 
