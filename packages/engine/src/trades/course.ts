@@ -167,21 +167,30 @@ export function largestMean(course: Course, window: number, repeats: boolean): M
     const value = (upTo - integralTo(begin, beginRow)) / window;
     if (value > best.value) best = { value, time: end };
   };
+  let [endRow, beginRow] = [0, 0];
   for (let at = 0; at < ends.length; at += 1) {
     const end = ends[at]!;
     const begin = wrap(end - window);
-    const [endRow, beginRow] = [rowBefore(times, end), rowBefore(times, begin)];
+    endRow = rowOnward(times, end, endRow);
+    beginRow = rowOnward(times, begin, begin < times[beginRow]! ? 0 : beginRow);
     consider(end, endRow, begin, beginRow);
     const gap = (ends[at + 1] ?? end) - end;
     if (!(gap > 0)) continue;
-    const slope = (time: number): number =>
-      valueAfter(course, endRow, time) - valueAfter(course, beginRow, begin + (time - end));
-    const [early, late] = [slope(end + gap / 4), slope(end + (3 * gap) / 4)];
+    const slopeAt = (step: number): number =>
+      valueAfter(course, endRow, end + step) - valueAfter(course, beginRow, begin + step);
+    const [early, late] = [slopeAt(gap / 4), slopeAt((3 * gap) / 4)];
     if (early <= late) continue;
-    const share = 0.25 + (0.5 * early) / (early - late);
-    if (share > 0 && share < 1) consider(end + share * gap, endRow, begin + share * gap, beginRow);
+    const step = gap * (0.25 + (0.5 * early) / (early - late));
+    if (step > 0 && step < gap) consider(end + step, endRow, begin + step, beginRow);
   }
   return best;
+}
+
+/** Last row at or before a time, from an earlier row on. */
+function rowOnward(times: Float64Array, time: number, from: number): number {
+  let row = from;
+  while (row + 1 < times.length && times[row + 1]! <= time) row += 1;
+  return row;
 }
 
 /** Last row at or before a time, by bisection. */

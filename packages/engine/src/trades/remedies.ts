@@ -161,8 +161,18 @@ export function quieterFan(cabinet: Cabinet): Remedy[] {
   );
 }
 
+/** Already found for a cabinet: every contaminant asks for one of the same two lists. */
+const cleaner = new WeakMap<Cabinet, { particles?: Remedy[]; vapours?: Remedy[] }>();
+
 /** Ways to keep what prints give off out of the room. */
 export function cleanerAir(cabinet: Cabinet, particles: boolean): Remedy[] {
+  const known = cleaner.get(cabinet) ?? {};
+  cleaner.set(cabinet, known);
+  known[particles ? 'particles' : 'vapours'] ??= waysToCleanerAir(cabinet, particles);
+  return known[particles ? 'particles' : 'vapours']!;
+}
+
+function waysToCleanerAir(cabinet: Cabinet, particles: boolean): Remedy[] {
   const exhausts = exhaustsOf(cabinet).filter((id) => cabinet.paths[id]!.to === 'room');
   const [group, family, words] = particles
     ? (['filter', 'pleated H13', 'a particle filter'] as const)

@@ -15,11 +15,12 @@ import { intoRoom, type Ways } from './ways.ts';
 const WEIGHT = { 'living room': 1, occupational: 0.4, trade: 0.5, own: 1 } as const;
 
 export function room(run: DayRun, releases: readonly Release[], ways: ReadonlyMap<string, Ways>): Measure[] {
-  return Object.keys(run.record.concentrations).flatMap((contaminant) =>
-    guidelines
-      .filter((guideline) => guideline.contaminant === contaminantKey(contaminant))
-      .map((guideline) => against(run, contaminant, guideline, releases, ways.get(contaminant))),
-  );
+  // Of two spellings of one contaminant the later counts: those that materials give off stand behind the usual ones.
+  const named = new Map(Object.keys(run.record.concentrations).map((name) => [contaminantKey(name), name] as const));
+  return guidelines.flatMap((guideline) => {
+    const contaminant = named.get(guideline.contaminant);
+    return contaminant === undefined ? [] : [against(run, contaminant, guideline, releases, ways.get(contaminant))];
+  });
 }
 
 function against(
