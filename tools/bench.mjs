@@ -1,52 +1,62 @@
-// npm run bench: how fast, as ratios to a fixed calculation that runs in between, so that a slow or busy machine cancels out.
-// Every module of bench/ exports `benches`: { what, run }.
+// npm run bench: how fast, with ratios to a reference calculation on the same machine. Names after it choose benches
+// (npm run bench -- frozen-day); `--write` keeps the table in docs/bench.md.
 
-import { readdirSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { calibrate } from '../bench/calibration.mjs';
 import { root } from './steps.mjs';
 
-const ROUNDS = 15;
-/** Each round of a bench lasts about so long, ms. */
-const ROUND = 60;
-
-const folder = join(root, 'bench');
-const files = readdirSync(folder).filter((name) => name.endsWith('.mjs'));
-const modules = await Promise.all(files.map((name) => import(pathToFileURL(join(folder, name)).href)));
-
-console.log('       time   ratio to the reference (one solution of 60 dense equations)');
-for (const { what, run } of modules.flatMap(({ benches }) => benches)) {
-  const repeats = Math.max(1, Math.round(ROUND / once(run, 3)));
-  const rounds = Array.from({ length: ROUNDS }, () => {
-    const mine = once(run, repeats);
-    return { mine, ratio: mine / once(reference, 200) };
-  });
-  const middle = (key) => rounds.map((round) => round[key]).sort((a, b) => a - b)[ROUNDS >> 1];
-  console.log(`${middle('mine').toFixed(3).padStart(8)} ms ${middle('ratio').toFixed(2).padStart(7)}   ${what}`);
+const write = process.argv.includes('--write');
+const wanted = process.argv.slice(2).filter((word) => !word.startsWith('--'));
+const all = readdirSync(join(root, 'bench'))
+  .filter((name) => name.endsWith('.bench.mjs'))
+  .map((name) => name.replace('.bench.mjs', ''));
+const unknown = wanted.filter((name) => !all.includes(name));
+if (unknown.length > 0) {
+  console.error(`bench: there is no ${unknown.join(', ')}; there are ${all.join(', ')}`);
+  process.exit(2);
 }
 
-/** Mean time of one run, ms. */
-function once(run, repeats) {
-  const begun = performance.now();
-  for (let at = 0; at < repeats; at++) run();
-  return (performance.now() - begun) / repeats;
+const table = ['| what | measured | limit | times the reference | more |', '| --- | ---: | ---: | ---: | --- |'];
+console.log(heading());
+for (const row of table) console.log(row);
+for (const name of wanted.length > 0 ? wanted : all) {
+  for (const row of await rowsOf(name)) {
+    table.push(row);
+    console.log(row);
+  }
+}
+if (write) writeFileSync(join(root, 'docs/bench.md'), `${heading()}\n${table.join('\n')}\n`);
+
+/** A bench that breaks is a row too, so that the others are still measured. */
+async function rowsOf(name) {
+  try {
+    const { run } = await import(pathToFileURL(join(root, 'bench', `${name}.bench.mjs`)).href);
+    return (await run()).map(rowOf);
+  } catch (fault) {
+    process.exitCode = 1;
+    return [`| ${name}: not measured | | | | ${String(fault.message).split('\n')[0]} |`];
+  }
 }
 
-/** Gaussian elimination of a fixed diagonally dominant system; its answer is used, so that nothing is left out. */
-function reference() {
-  const size = 60;
-  const a = Float64Array.from({ length: size * size }, (_, at) => (at % (size + 1) === 0 ? size : Math.sin(at)));
-  const x = new Float64Array(size).fill(1);
-  for (let pivot = 0; pivot < size; pivot++) {
-    for (let row = pivot + 1; row < size; row++) {
-      const factor = a[row * size + pivot] / a[pivot * size + pivot];
-      for (let column = pivot; column < size; column++) a[row * size + column] -= factor * a[pivot * size + column];
-      x[row] -= factor * x[pivot];
-    }
-  }
-  for (let row = size - 1; row >= 0; row--) {
-    for (let column = row + 1; column < size; column++) x[row] -= a[row * size + column] * x[column];
-    x[row] /= a[row * size + row];
-  }
-  if (!Number.isFinite(x[0])) throw new Error('the reference calculation failed');
+function rowOf({ what, value, unit, ratio, limit, note }) {
+  const kept = limit === undefined ? '' : value <= limit ? `${limit} ${unit}: kept` : `${limit} ${unit}: **missed**`;
+  const times = ratio === undefined ? '' : `${ratio.toPrecision(3)} ×`;
+  return `| ${what} | ${shown(value)} ${unit} | ${kept} | ${times} | ${note} |`;
+}
+
+function shown(value) {
+  return value >= 100 ? value.toFixed(0) : value.toPrecision(3);
+}
+
+function heading() {
+  const date = new Date().toISOString().slice(0, 10);
+  return `# How fast
+
+Measured ${date} by \`npm run bench\` on ${cpus().length} × ${cpus()[0]?.model.trim()}, Node ${process.versions.node}; the machine may have been shared.
+Times are medians after warm-up. The reference is a dense 43 × 43 system factored and solved a thousand times in plain
+JavaScript, taken right before and after each line: ${calibrate().toPrecision(3)} ms just now. Ratios travel between machines, times do not.
+`;
 }
