@@ -6,6 +6,7 @@ import {
   formatClock,
   formatQuantity,
   type KindName,
+  type Limit,
   type UnitSystem,
 } from '@stillair/engine';
 
@@ -16,7 +17,7 @@ export function valueText(finding: Finding, units: UnitSystem): string {
 
 /** From the 10th to the 90th percentile, empty without a band. */
 export function bandText({ p10, p90, unit }: Finding, units: UnitSystem): string {
-  return p10 === undefined || p90 === undefined ? '' : formatBand(unit as KindName, p10, p90, units);
+  return p10 === undefined || p90 === undefined ? '' : bandOf(unit, p10, p90, units);
 }
 
 /** `at most 45 °C`, empty without a limit. */
@@ -34,6 +35,21 @@ export function numbersText(finding: Finding, units: UnitSystem): string {
   return `${valueText(finding, units)}${at}${band === '' ? '' : ` (${band})`}${limit === '' ? '' : `, ${limit}`}`;
 }
 
+/** The limit beside a value that shows its unit: `≤ 45`. */
+export function shortLimit(limit: Limit, unit: string, units: UnitSystem, beside: string): string {
+  return `${limit.kind === 'at-most' ? '≤' : '≥'} ${withoutUnit(quantity(unit, limit.value, units), unitOf(beside))}`;
+}
+
+/** The unit of a value as it was written. */
+export function unitOf(text: string): string {
+  return text.replace(/^[-\d.e]+ ?/, '');
+}
+
+/** `12 to 40` where the unit stands nearby; text in another unit is left whole. */
+export function withoutUnit(text: string, unit: string): string {
+  return unit !== '' && text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text;
+}
+
 /** A number that a trade handed over with the name of its unit kind. */
 export function quantity(kind: string, value: number, units: UnitSystem): string {
   return formatQuantity(kind as KindName, value, units);
@@ -42,4 +58,8 @@ export function quantity(kind: string, value: number, units: UnitSystem): string
 /** `left.bracket`, with its day when the file has more than one. */
 export function aboutText({ part, day }: Finding, days: number): string {
   return days > 1 ? `${part}, ${day}` : part;
+}
+
+export function bandOf(kind: string, low: number, high: number, units: UnitSystem): string {
+  return formatBand(kind as KindName, low, high, units);
 }

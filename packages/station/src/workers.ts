@@ -8,8 +8,8 @@ import { openPool, type Pool } from './pool.ts';
 /** The compiled worker; beside the sources there is none, and everything runs in this thread. */
 const WORKER = new URL('./variant-worker.js', import.meta.url);
 
-/** Starting a thread costs about as much as this much work, ms: below it, threads would only delay. */
-const WORTH_THREADS = 400;
+/** A thread must load and warm up the engine first, ms of work: below this much, threads would only delay. */
+const WORTH_THREADS = 1000;
 /** How long variants are run here to see how long one takes, ms. */
 const TRIAL = 100;
 

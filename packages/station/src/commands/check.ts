@@ -1,11 +1,12 @@
 // stillair check FILE: one sentence, the remarks that matter most, and on request every finding.
 
 import { type Finding, nearest, type Remark, remarksOn, type UnitSystem } from '@stillair/engine';
-import { aboutText, bandText, limitText, numbersText, valueText } from '../finding-text.ts';
+import { aboutText, bandText, numbersText, shortLimit, unitOf, valueText, withoutUnit } from '../finding-text.ts';
 import { type Ink, inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { judged, tellRun } from '../judged.ts';
 import { loadCabinet } from '../load-cabinet.ts';
+import { sourceNotes } from '../source-notes.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { exitCodeOf, inked, verdictOrder, verdictWords } from '../verdict-words.ts';
@@ -21,7 +22,7 @@ export interface CheckOptions {
 }
 
 /** Findings of one cause that are told in full; the others are counted. */
-const TOLD = 3;
+const TOLD = 2;
 
 export async function check(file: string, options: CheckOptions, io: Io): Promise<ExitCode> {
   const source = await loadCabinet(file, 'check', io);
@@ -69,25 +70,34 @@ function refuse(what: string, word: string, known: readonly string[], io: Io): 2
 }
 
 function remarkText({ cause, verdict, findings, mend }: Remark, number: number, shown: Shown): string {
-  const { units, days, width, ink } = shown;
+  const { width, ink } = shown;
   const head = `${number}. ${inked(ink, verdict, verdictWords[verdict])}  ${ink.strong(cause)}`;
-  const told = findings.slice(0, TOLD).map((finding) => {
-    const source = finding.limit === undefined ? '' : ` [${finding.limit.source}]`;
-    const title = finding.title === cause ? '' : `${finding.title}, `;
-    const words = `${title}${aboutText(finding, days)}: ${numbersText(finding, units)}${source}`;
-    return hanging('   ', words, width);
-  });
+  const told = findings.slice(0, TOLD).map((finding) => findingText(finding, cause, verdict, shown));
   const more = findings.length - TOLD;
   const others = more > 0 ? [`   and ${more} more of the same cause`] : [];
-  const worse = mend === undefined || mend.worsens.length === 0 ? '' : `; but worse: ${mend.worsens.join(', ')}`;
-  const cure =
-    mend === undefined
-      ? []
-      : [hanging('   to mend: ', `${mend.says} (then: ${verdictWords[mend.verdict]})${worse}`, width)];
-  return [head, ...told, ...others, ...cure].join('\n');
+  const worse = mend === undefined || mend.worsens.length === 0 ? '' : `; but worse then: ${mend.worsens.join(', ')}`;
+  const cure = mend === undefined ? '' : `${mend.says} (then ${verdictWords[mend.verdict]})${worse}`;
+  return [head, ...told, ...others, ...(cure === '' ? [] : [hanging('   to mend: ', cure, width)])].join('\n');
 }
 
-/** Every finding by trade and day, worst first. */
+/** What it is, its numbers, and whose limit it is held against. */
+function findingText(
+  finding: Finding,
+  cause: string,
+  worst: Finding['verdict'],
+  { units, days, width, ink }: Shown,
+): string {
+  const title = finding.title === cause ? '' : `${finding.title}, `;
+  const verdict = finding.verdict === worst ? '' : `${verdictWords[finding.verdict]}: `;
+  const lines = [
+    hanging('   ', `${title}${aboutText(finding, days)}`, width),
+    hanging('     ', `${verdict}${numbersText(finding, units)}`, width),
+  ];
+  if (finding.limit !== undefined) lines.push(ink.faint(hanging('     limit: ', finding.limit.source, width)));
+  return lines.join('\n');
+}
+
+/** Every finding by trade and day, worst first; the sources of their limits beneath, by number. */
 function everything(findings: readonly Finding[], { units, days, width, ink }: Shown): string {
   const groups = new Map<string, Finding[]>();
   for (const finding of findings) {
@@ -97,24 +107,30 @@ function everything(findings: readonly Finding[], { units, days, width, ink }: S
   const columns = [
     { head: '', least: 7 },
     { head: 'finding' },
-    { head: 'value', align: 'right', least: 9 },
+    { head: 'value', align: 'right', least: 11 },
     { head: '10 to 90 %', least: 10 },
     { head: 'limit', least: 9 },
   ] as const;
+  const notes = sourceNotes();
   const tables = [...groups].map(([key, group]) => {
     const sorted = [...group].sort((a, b) => verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict));
-    const rows = sorted.map((finding) => [
-      verdictWords[finding.verdict],
-      `${finding.title}\n${finding.quantity}/${finding.part}`,
-      valueText(finding, units),
-      bandText(finding, units),
-      limitText(finding, units),
-    ]);
+    const rows = sorted.map((finding) => {
+      const value = valueText(finding, units);
+      return [
+        verdictWords[finding.verdict],
+        `${finding.title}\n${finding.quantity}/${finding.part}`,
+        value,
+        withoutUnit(bandText(finding, units), unitOf(value)),
+        finding.limit === undefined
+          ? ''
+          : `${shortLimit(finding.limit, finding.unit, units, value)} ${notes.mark(finding.limit.source)}`,
+      ];
+    });
     const colour = (text: string, row: number, column: number) =>
       column === 0 ? inked(ink, sorted[row]!.verdict, text) : text;
     return `${ink.strong(key)}\n${table(columns, rows, width, colour)}`;
   });
-  return tables.join('\n\n');
+  return [...tables, notes.list(width)].filter((text) => text !== '').join('\n\n');
 }
 
 function whereMore(file: string, findings: readonly Finding[], rest: number, { width, ink }: Shown): string {
@@ -127,5 +143,5 @@ function whereMore(file: string, findings: readonly Finding[], rest: number, { w
     ),
     ...(first === undefined ? [] : [`The reason for one: stillair explain ${file} ${first.id}`]),
   ];
-  return lines.map(ink.faint).join('\n');
+  return lines.map((line) => ink.faint(line)).join('\n');
 }

@@ -9,11 +9,12 @@ import {
   type Sheet,
   type UnitSystem,
 } from '@stillair/engine';
-import { quantity } from '../finding-text.ts';
+import { bandOf, quantity, shortLimit, unitOf, withoutUnit } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { progressLine } from '../progress.ts';
+import { type SourceNotes, sourceNotes } from '../source-notes.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { exitCodeOf, inked, verdictWords } from '../verdict-words.ts';
@@ -28,7 +29,7 @@ export interface CompareOptions {
 }
 
 /** Columns of a table that a terminal can hold beside the rows' titles; more sheets are told in further tables. */
-const ABREAST = 4;
+const ABREAST = 3;
 
 export async function compare(file: string, options: CompareOptions, io: Io): Promise<ExitCode> {
   const source = await loadCabinet(file, 'compare', io);
@@ -66,13 +67,15 @@ function inWords(title: string, comparison: Comparison, shown: Shown, io: Io): s
   const ink = inkFor(io);
   const { sheets, rows, rest } = comparison;
   const letters = new Map(sheets.map(({ id }, at) => [id, letter(at)]));
+  const notes = sourceNotes();
   const told = shown.all ? [...rows, ...rest] : rows;
   const hidden = rest.length > 0 && !shown.all ? `${rest.length} rows that are alike and hold are left out: --all` : '';
   return [
     `${ink.strong(title)}\n${sheets.map((sheet) => legend(sheet, letters, comparison, io)).join('\n')}`,
     verdictOnAll(comparison, letters, io),
     wants(comparison, letters, io),
-    ...groups(sheets).map((group) => sideBySide(told, group, letters, shown, io)),
+    ...groups(sheets).map((group) => sideBySide(told, group, letters, shown, notes, io)),
+    notes.list(io.columns),
     ink.faint(hidden),
   ]
     .filter((text) => text !== '')
@@ -153,21 +156,22 @@ function sideBySide(
   sheets: readonly Sheet[],
   letters: ReadonlyMap<string, string>,
   { units, days }: Shown,
+  notes: SourceNotes,
   io: Io,
 ): string {
   const ink = inkFor(io);
   const columns = [
     { head: 'what' },
-    ...sheets.map(({ id }) => ({ head: letters.get(id)!, align: 'right', least: 9 }) as const),
+    ...sheets.map(({ id }) => ({ head: letters.get(id)!, align: 'right', least: 10 }) as const),
     { head: 'limit', least: 9 },
   ];
-  const lines = rows.map((row) => [
-    `${row.title}, ${row.part}${days > 1 ? `, ${row.day}` : ''}`,
-    ...sheets.map(({ id }) => cellText(row, id, units)),
-    row.limit === undefined
-      ? ''
-      : `${row.limit.kind === 'at-most' ? 'at most' : 'at least'} ${quantity(row.unit, row.limit.value, units)}`,
-  ]);
+  const lines = rows.map(({ title, part, day, unit, limit, ...row }) => {
+    const about = `${title}, ${part}${days > 1 ? `, ${day}` : ''}`;
+    const one = Object.values(row.cells).find(({ value }) => value !== undefined)?.value;
+    const beside = one === undefined ? '' : quantity(unit, one, units);
+    const bound = limit === undefined ? '' : `${shortLimit(limit, unit, units, beside)} ${notes.mark(limit.source)}`;
+    return [about, ...sheets.map(({ id }) => cellText({ ...row, unit }, id, sheets.length, units)), bound];
+  });
   return table(columns, lines, io.columns, (text, row, column) => {
     const sheet = sheets[column - 1];
     const cell = sheet === undefined ? undefined : rows[row]!.cells[sheet.id];
@@ -175,12 +179,15 @@ function sideBySide(
   });
 }
 
-/** The value, and beneath it what is not well about it. */
-function cellText({ cells, unit, best }: Row, id: string, units: UnitSystem): string {
-  const cell = cells[id];
+/** The value, its band from 10 to 90 %, and what is or is not well about it. */
+function cellText(row: Pick<Row, 'cells' | 'unit' | 'best'>, id: string, abreast: number, units: UnitSystem): string {
+  const cell = row.cells[id];
   if (cell === undefined) return 'gone';
-  const value = cell.value === undefined ? 'unknown' : quantity(unit, cell.value, units);
+  const value = cell.value === undefined ? 'unknown' : quantity(row.unit, cell.value, units);
+  const { p10, p90 } = cell;
+  const band =
+    p10 === undefined || p90 === undefined ? '' : withoutUnit(bandOf(row.unit, p10, p90, units), unitOf(value));
   const mark = cell.verdict === 'fails' || cell.verdict === 'tight' ? verdictWords[cell.verdict] : '';
-  const star = best.includes(id) ? 'best' : '';
-  return [value, [star, mark].filter(Boolean).join(' ')].filter(Boolean).join('\n');
+  const star = row.best.includes(id) && row.best.length < abreast ? 'best' : '';
+  return [value, band, [star, mark].filter(Boolean).join(' ')].filter(Boolean).join('\n');
 }

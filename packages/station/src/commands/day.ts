@@ -14,7 +14,7 @@ import {
   type UnitSystem,
   writeNetwork,
 } from '@stillair/engine';
-import { quantity } from '../finding-text.ts';
+import { quantity, withoutUnit } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
@@ -106,9 +106,4 @@ function hours(run: DayRun, { columns, rows }: DayTable, units: UnitSystem, io: 
   const ink = inkFor(io);
   const head = `${ink.strong(run.cabinet.title)}\n${title}`;
   return [head, table(heads, lines, io.columns), ...told.map((message) => `note: ${message}`)].join('\n\n');
-}
-
-/** The unit stands in the head; a value that is shown in another one keeps it. */
-function withoutUnit(text: string, unit: string): string {
-  return text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text;
 }

@@ -89,10 +89,8 @@ function refuse(asked: string, candidates: readonly Finding[], found: number, io
   const ids = candidates.map(({ id }) => id);
   const near = nearest(asked, ids);
   const offered = [...new Set([...(near === undefined ? [] : [near]), ...closest(asked, ids)])].slice(0, OFFERED);
-  const what = found > 1 ? `"${asked}" names ${found} findings` : `there is no finding "${asked}"`;
-  io.err(
-    `stillair explain: ${what}; there ${found > 1 ? 'are' : 'are near it'}:\n${offered.map((id) => `  ${id}`).join('\n')}`,
-  );
+  const what = found > 1 ? `"${asked}" names ${found} findings` : `there is no finding "${asked}"; near it are`;
+  io.err(`stillair explain: ${what}:\n${offered.map((id) => `  ${id}`).join('\n')}`);
   return 2;
 }
 
