@@ -66,10 +66,25 @@ export function inputLabel(path: string): string {
   for (const [pattern, text] of labels) {
     if (pattern.test(path)) return path.replace(pattern, text);
   }
-  const segments = path.split('.').filter((segment) => !/^\d+$/.test(segment));
-  const words = (segments.pop() ?? path).replaceAll(
-    /([a-z])([A-Z])/g,
-    (_, a: string, b: string) => `${a} ${b.toLowerCase()}`,
-  );
-  return segments.length === 0 ? words : `${words} of ${segments.reverse().join(' of ')}`;
+  const segments = path.split('.').filter((segment) => !/^\d+$/.test(segment) && !SECTIONS.has(segment));
+  return segments.map(inWords).reverse().join(' of ') || path;
+}
+
+/** Maps of the cabinet, whose names say nothing beside an id. */
+const SECTIONS: ReadonlySet<string> = new Set([
+  'machines',
+  'paths',
+  'heats',
+  'sensors',
+  'doors',
+  'faces',
+  'days',
+  'people',
+  'materials',
+  'bays',
+]);
+
+/** `exhaustFilter` as `exhaust filter`; ids stay as they are. */
+function inWords(name: string): string {
+  return name.replaceAll(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
 }

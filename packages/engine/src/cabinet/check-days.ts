@@ -4,7 +4,7 @@ import { formatClock, formatDuration } from '../units/format.ts';
 import { isFault, parseQuantity } from '../units/quantity.ts';
 import { kindOf } from '../units/unit-table.ts';
 import { kindsOf, partGroups } from './catalogue.ts';
-import { type Check, keysOf, mustBeKnown } from './check.ts';
+import { type Check, keysOf, knownOnes, mustBeKnown } from './check.ts';
 import { checkCurve, mustNameBay } from './check-air.ts';
 import { bayIds } from './check-carcass.ts';
 import { quoted } from './complaint.ts';
@@ -272,13 +272,12 @@ function checkQuantity(
 
 function unknownKey(check: Check, path: FilePath, what: string, wanted: string, known: readonly string[]): void {
   const guess = nearest(wanted, known);
-  const shown = known.length > 40 ? [...known.slice(0, 40), `${known.length - 40} more`] : known;
   check.say(
     path,
     {
       code: `${what.replaceAll(' ', '-')}-unknown`,
       what: `there is no ${what} ${quoted(wanted)}`,
-      allowed: oneOf(shown) || 'nothing',
+      allowed: knownOnes(what, wanted, known),
       mend: guess === undefined ? 'name one of these' : `did you mean ${quoted(guess)}?`,
     },
     { key: true },

@@ -58,14 +58,12 @@ export function mustBeKnown(
 ): boolean {
   if (known.includes(wanted)) return true;
   const guess = nearest(wanted, known);
-  const all = [...new Set(known)];
-  const shown = all.length > 24 ? [...all.slice(0, 24), `${all.length - 24} more`] : all;
   check.say(
     path,
     {
       code: `${what.replaceAll(' ', '-')}-unknown`,
       what: `there is no ${what} ${quoted(wanted)}`,
-      allowed: known.length === 0 ? `a ${what}, but there is none` : oneOf(shown),
+      allowed: knownOnes(what, wanted, known),
       mend:
         guess === undefined
           ? known.length === 0
@@ -76,4 +74,29 @@ export function mustBeKnown(
     place,
   );
   return false;
+}
+
+/** Lists longer than this are told by what comes nearest in them. */
+const SHORT = 12;
+const LONG = 40;
+
+/** What is known there, for the line "allowed". */
+export function knownOnes(what: string, wanted: string, known: readonly string[]): string {
+  const all = [...new Set(known)];
+  if (all.length === 0) return `${article(what)} ${what}, but there is none`;
+  if (all.length <= SHORT) return oneOf(all);
+  const near: string[] = [];
+  for (let i = 0; i < 4; i++) {
+    const next = nearest(
+      wanted,
+      all.filter((word) => !near.includes(word)),
+    );
+    if (next !== undefined) near.push(next);
+  }
+  if (near.length > 0) return `${article(what)} ${what} that is known here, such as ${oneOf(near)}`;
+  return all.length <= LONG ? oneOf(all) : `${all.slice(0, LONG).join(', ')}, and ${all.length - LONG} more`;
+}
+
+function article(what: string): string {
+  return /^[aeiou]/.test(what) ? 'an' : 'a';
 }

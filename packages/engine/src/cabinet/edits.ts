@@ -123,9 +123,9 @@ function replaceScalar({ document, text }: YamlDocument, { kind, path, value }: 
 
 /** A text as a YAML scalar that is right inside and outside flow brackets. */
 function scalarText(value: string): string {
-  const plain = /^[\p{L}\p{N}°µ.%][^\n\r:#,[\]{}"'&*!|>@`]*$/u.test(value) && !/\s$/.test(value);
+  const plain = /^[\p{L}\p{N}°µ][^\n\r:#,[\]{}"'&*!|>@`]*$/u.test(value) && !/\s$/.test(value);
   const clock = /^\d+:\d\d(:\d\d)?$/.test(value);
-  const another = /^(?:true|false|null|~|[-+.\d][\d.eE+-]*)$/i.test(value);
+  const another = /^(?:true|false|null|0[xo].*|[\d.]+(?:e[+-]?\d*)?)$/i.test(value);
   return (plain && !another) || clock ? value : JSON.stringify(value);
 }
 

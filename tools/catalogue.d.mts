@@ -1,0 +1,2 @@
+/** The text of the generated data file. */
+export function catalogueData(): string;
