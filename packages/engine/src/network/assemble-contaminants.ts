@@ -29,7 +29,8 @@ export function assembleContaminants(draft: Draft, cabinet: Cabinet, day: Day): 
   const changes = room.airChangesPerHour / 3600;
   const cleaner = room.airCleaner / (room.size.width * room.size.depth * room.size.height);
   const inside = draft.zones.filter(({ concentrations }) => concentrations === 'free').map(({ name }) => name);
-  for (const name of contaminantsOf(cabinet, day)) {
+  const sensed = draft.thermostats.flatMap(({ sensor }) => (typeof sensor === 'string' ? [] : [sensor.contaminant]));
+  for (const name of new Set([...contaminantsOf(cabinet, day), ...sensed])) {
     const { unit, scale, settles } = kinds[name] ?? vapour;
     const inRoom = name === 'water' ? waterOf(room.temperature[0]![1], room.humidity) : (room.background[name] ?? 0);
     const outside =
@@ -55,11 +56,11 @@ export function assembleContaminants(draft: Draft, cabinet: Cabinet, day: Day): 
   }
 }
 
-function contaminantsOf(cabinet: Cabinet, day: Day): string[] {
+function contaminantsOf(cabinet: Cabinet, day: Day): readonly string[] {
   const emitted = Object.values(day.jobs).flatMap(({ material }) =>
     Object.keys(cabinet.materials[material]?.emissions ?? {}),
   );
-  return [...new Set(['particles', 'pm25', 'tvoc', 'water', ...emitted])];
+  return ['particles', 'pm25', 'tvoc', 'water', ...emitted];
 }
 
 /** Water in air, kg per m³ of dry air at the reference density. */

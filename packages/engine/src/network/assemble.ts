@@ -39,6 +39,7 @@ export function assemble(cabinet: Cabinet, dayId: string): Assembly {
   assembleSun(draft, cabinet, bays, day.length);
   closeEnclosures(draft);
   assembleContaminants(draft, cabinet, day);
+  forgetAbsent(draft);
 
   const { leaks, surfaces, derivations, overridesUsed, enclosures: _, ...lists } = draft;
   return {
@@ -127,4 +128,28 @@ function closeEnclosures(draft: Draft): void {
       members: [...byNode].map(([node, weight]) => ({ node, weight })),
     });
   }
+}
+
+/** Filters and carbon may hold what no material of this day gives off: that says nothing about this day. */
+function forgetAbsent(draft: Draft): void {
+  const present = new Set(draft.contaminants.map(({ name }) => name));
+  const known = (shares: Readonly<Record<string, number>>) =>
+    Object.fromEntries(Object.entries(shares).filter(([name]) => present.has(name)));
+  draft.paths.splice(
+    0,
+    Infinity,
+    ...draft.paths.map((path) => ({ ...path, filterEfficiency: known(path.filterEfficiency) })),
+  );
+  draft.recirculations.splice(
+    0,
+    Infinity,
+    ...draft.recirculations.map((filter) => ({ ...filter, efficiency: known(filter.efficiency) })),
+  );
+  draft.carbonBeds.splice(
+    0,
+    Infinity,
+    ...draft.carbonBeds
+      .map((bed) => ({ ...bed, vapours: bed.vapours.filter(({ contaminant }) => present.has(contaminant)) }))
+      .filter(({ vapours }) => vapours.length > 0),
+  );
 }
