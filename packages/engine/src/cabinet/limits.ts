@@ -14,6 +14,8 @@ export const limitKinds: Readonly<Record<string, KindName>> = {
   'fan-share': 'share',
   'leak-pressure': 'pressure',
   'operating-points': 'number',
+  'fan-noise': 'sound-level',
+  'fan-noise-night': 'sound-level',
   'filter-life': 'duration',
   'carbon-life': 'duration',
   'energy-day': 'energy',

@@ -7,7 +7,7 @@ import type { Trade } from '../trades/measure.ts';
 import { bandOf, chanceInside } from './bands.ts';
 import { driversOf } from './drivers.ts';
 import type { Finding } from './finding.ts';
-import { type DayMeasure, measureAll } from './pipeline.ts';
+import { type CabinetMeasures, type DayMeasure, measureDays } from './pipeline.ts';
 import { remediesToTry, triedRemedies } from './remedies-tried.ts';
 import { sampleInputs, sampleVariants } from './sample-variants.ts';
 import { type CabinetSource, type Evaluate, evaluateHere, type Outcome, type Variant } from './variants.ts';
@@ -40,6 +40,8 @@ export interface Judgement {
     /** What stopped samples from running, each said once. */
     readonly faults: readonly string[];
   };
+  /** What the simulation of the nominal days warned of. */
+  readonly warnings: CabinetMeasures['warnings'];
   readonly remediesTried: number;
   /** The person stopped it: samples or remedies are missing. */
   readonly stopped: boolean;
@@ -50,7 +52,7 @@ export const USUAL_SAMPLES = 24;
 export async function judge(source: ReadSource, options: JudgeOptions = {}): Promise<Judgement> {
   const { samples = USUAL_SAMPLES, seed = 1, remedies = true, trades, progress, stop = () => false } = options;
   const evaluate = options.evaluate ?? evaluateHere(source, trades);
-  const nominal = measureAll(source.cabinet, trades);
+  const { measures: nominal, warnings } = measureDays(source.cabinet, trades);
   const inputs = assumedInputs(source.origins);
   const columns = sampleInputs(inputs, samples, seed);
 
@@ -65,7 +67,7 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
       stop,
     });
   const sampled = await run(sampleVariants([], columns, samples));
-  const judged = [...nominal.values()].map((measure) => judged1(measure, sampled, columns, inputs));
+  const judged = [...nominal.values()].map((measure) => judgedMeasure(measure, sampled, columns, inputs));
 
   const trials = remedies && !stop() ? remediesToTry(judged) : [];
   all += trials.length;
@@ -77,13 +79,14 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
     version: 1,
     findings,
     samples: { asked: samples, ran, faults: [...new Set(sampled.flatMap((outcome) => outcome?.fault ?? []))] },
+    warnings,
     remediesTried: outcomes.filter((outcome) => outcome !== undefined).length,
     stopped: stop(),
   };
 }
 
 /** One finding from its nominal measure and its values in the samples, without remedies. */
-function judged1(
+function judgedMeasure(
   measure: DayMeasure,
   sampled: readonly (Outcome | undefined)[],
   columns: ReadonlyMap<string, readonly number[]>,
@@ -96,7 +99,9 @@ function judged1(
   });
   const values = present.map(({ value: found }) => found);
   const band = bandOf(values, logarithmic);
-  const present1 = new Map([...columns].map(([path, column]) => [path, present.map(({ at }) => column[at]!)] as const));
+  const presentInputs = new Map(
+    [...columns].map(([path, column]) => [path, present.map(({ at }) => column[at]!)] as const),
+  );
   return {
     ...measure,
     verdict: verdictOf(value, band, limit),
@@ -105,7 +110,7 @@ function judged1(
     drivers:
       band === undefined
         ? []
-        : driversOf(present1, values).map(({ path, share }) => ({
+        : driversOf(presentInputs, values).map(({ path, share }) => ({
             path,
             share,
             label: inputs.find((input) => input.path === path)?.label ?? path,

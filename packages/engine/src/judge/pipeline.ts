@@ -36,10 +36,27 @@ export function measureDay(run: DayRun, trades: readonly Trade[] = allTrades): M
   return measures;
 }
 
+export interface CabinetMeasures {
+  /** By finding id, in the order of days and trades. */
+  readonly measures: Map<string, DayMeasure>;
+  /** What the simulation of a day warned of, each said once a day. */
+  readonly warnings: readonly { readonly day: string; readonly message: string }[];
+}
+
+/** All days run and measured. */
+export function measureDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades): CabinetMeasures {
+  const measures = new Map<string, DayMeasure>();
+  const warnings: { day: string; message: string }[] = [];
+  for (const day of Object.keys(cabinet.days)) {
+    const run = runDay(cabinet, day);
+    for (const [id, measure] of measureDay(run, trades)) measures.set(id, measure);
+    for (const message of new Set(run.record.warnings.map((warning) => warning.message)))
+      warnings.push({ day, message });
+  }
+  return { measures, warnings };
+}
+
 /** Measures of all days, in the order of days and trades. */
 export function measureAll(cabinet: Cabinet, trades: readonly Trade[] = allTrades): Map<string, DayMeasure> {
-  const all = new Map<string, DayMeasure>();
-  for (const day of Object.keys(cabinet.days))
-    for (const [id, measure] of measureDay(runDay(cabinet, day), trades)) all.set(id, measure);
-  return all;
+  return measureDays(cabinet, trades).measures;
 }

@@ -20,13 +20,24 @@ export function bayCourse(run: DayRun, bay: string, of: (zone: string) => Course
   const courses = zones.map(of);
   if (courses.length === 1) return courses[0]!;
   const whole = volumes.reduce((sum, volume) => sum + volume, 0);
-  return courseFrom(run.record, (row) =>
-    courses.reduce((sum, { values }, at) => sum + (values[row]! * volumes[at]!) / whole, 0),
-  );
+  const mean = (pick: (course: Course) => Float64Array | undefined): Float64Array | undefined => {
+    if (courses.some((course) => pick(course) === undefined)) return undefined;
+    return courseFrom(run.record, (row) =>
+      courses.reduce((sum, course, at) => sum + (pick(course)![row]! * volumes[at]!) / whole, 0),
+    ).values;
+  };
+  return { times: run.record.times, values: mean(({ values }) => values)!, slopes: mean(({ slopes }) => slopes) };
 }
 
 export function temperatureOf({ record }: DayRun, name: string): Course {
-  return courseOf(record, record.temperatures, name);
+  return courseOf(record, record.temperatures, name, record.slopes);
+}
+
+/** A contaminant's level in a zone. */
+export function levelOf({ record }: DayRun, contaminant: string, zone: string): Course {
+  const table = record.concentrations[contaminant];
+  if (table === undefined) throw new Error(`the record has no contaminant "${contaminant}"`);
+  return courseOf(record, table, zone, record.concentrationSlopes?.[contaminant]);
 }
 
 /** kg/s, positive from `from` to `to`. */

@@ -4,6 +4,7 @@ import {
   type Course,
   firstReaching,
   integralOf,
+  integralOfProduct,
   largest,
   largestMean,
   meanOf,
@@ -45,6 +46,26 @@ describe('course', () => {
     expect(largestMean(night, 10, false).value).toBe(4);
     expect(largestMean(night, 10, true).value).toBe(8);
     expect(largestMean(tent, 40, false).value).toBe(5);
+  });
+
+  it('exact: with slopes the lines are cubics: t³ is met in value, integral, crossing and moving mean', () => {
+    const times = [0, 1, 3, 4];
+    const cubic: Course = {
+      times: Float64Array.from(times),
+      values: Float64Array.from(times, (t) => t ** 3),
+      slopes: Float64Array.from(times, (t) => 3 * t ** 2),
+    };
+    expect(valueAt(cubic, 2)).toBeCloseTo(8, 12);
+    expect(integralOf(cubic)).toBeCloseTo(64, 12);
+    expect(integralOf(within(cubic, 0.5, 3.5))).toBeCloseTo((3.5 ** 4 - 0.5 ** 4) / 4, 12);
+    expect(firstReaching(cubic, 8, 'below')).toBeCloseTo(2, 9);
+    expect(timeAbove(cubic, 8)).toBeCloseTo(2, 9);
+    expect(largestMean(cubic, 2, false).value).toBeCloseTo((4 ** 4 - 2 ** 4) / 8, 12);
+    expect(integralOfProduct(cubic, cubic) / (4 ** 7 / 7)).toBeCloseTo(1, 1); // Simpson on degree six
+  });
+
+  it('exact: products of straight lines are integrated exactly', () => {
+    expect(integralOfProduct(tent, tent)).toBeCloseTo(2000 / 3, 9);
   });
 
   it('property: a window mean lies between the day’s mean and its peak', () => {

@@ -1,12 +1,15 @@
-// The course of one quantity over a day: the record's own rows, straight between them. Peaks sit on rows, so they are exact;
-// two rows with equal time are the two sides of a jump.
+// The course of one quantity over a day: the record's own rows, cubics between them where the record has slopes, else straight.
+// Peaks sit on rows, so they are exact; two rows with equal time are the two sides of a jump.
 
+import { hermite, hermiteCrossing, hermiteSlope } from '../day/hermite.ts';
 import type { DayRecord, Table } from '../day/record.ts';
 
 export interface Course {
   /** s, never falling. */
   readonly times: Float64Array;
   readonly values: Float64Array;
+  /** Per second, by row; absent for straight lines. */
+  readonly slopes?: Float64Array | undefined;
 }
 
 export interface Moment {
@@ -18,8 +21,8 @@ export interface Moment {
 /** Columns already taken out of a table: many measures ask for the same few. */
 const taken = new WeakMap<Table, Map<string, Course>>();
 
-/** A column of a table of the record; a missing name is a broken invariant. */
-export function courseOf({ times }: DayRecord, table: Table, name: string): Course {
+/** A column of a table of the record, with its slopes if the record has them; a missing name is a broken invariant. */
+export function courseOf({ times }: DayRecord, table: Table, name: string, slopes?: Table): Course {
   const known = taken.get(table) ?? new Map<string, Course>();
   taken.set(table, known);
   const before = known.get(name);
@@ -27,10 +30,14 @@ export function courseOf({ times }: DayRecord, table: Table, name: string): Cour
   const column = table.names.indexOf(name);
   if (column < 0) throw new Error(`the record has no column "${name}"; it has ${table.names.join(', ')}`);
   const width = table.names.length;
-  const values = new Float64Array(times.length);
-  for (let row = 0; row < times.length; row += 1) values[row] = table.values[row * width + column]!;
-  known.set(name, { times, values });
-  return { times, values };
+  const pick = (from: Table): Float64Array => {
+    const picked = new Float64Array(times.length);
+    for (let row = 0; row < times.length; row += 1) picked[row] = from.values[row * width + column]!;
+    return picked;
+  };
+  const course = { times, values: pick(table), slopes: slopes?.names.length === width ? pick(slopes) : undefined };
+  known.set(name, course);
+  return course;
 }
 
 /** A quantity computed row by row. */
@@ -42,24 +49,45 @@ export function courseFrom({ times }: DayRecord, valueAtRow: (row: number) => nu
 
 /** The part from `start` to `end`: after a jump at its start, before a jump at its end, ends interpolated. */
 export function within(course: Course, start: number, end: number): Course {
-  const { times, values } = course;
+  const { times, values, slopes } = course;
   const first = rowBefore(times, start);
   let last = rowBefore(times, end);
   while (last > first && times[last]! >= end) last -= 1;
-  const inner = Array.from({ length: last - first }, (_, at) => first + 1 + at);
-  const ends = end > times[first]! && last + 1 < times.length ? [valueAfter(course, last, end)] : [];
-  return {
-    times: Float64Array.from([Math.max(start, times[0]!), ...inner.map((row) => times[row]!), ...ends.map(() => end)]),
-    values: Float64Array.from([valueAfter(course, first, start), ...inner.map((row) => values[row]!), ...ends]),
+  const closes = end > times[first]! && last + 1 < times.length;
+  const count = 1 + (last - first) + (closes ? 1 : 0);
+  const part = {
+    times: new Float64Array(count),
+    values: new Float64Array(count),
+    slopes: slopes && new Float64Array(count),
   };
+  part.times.set(times.subarray(first, last + 1));
+  part.values.set(values.subarray(first, last + 1));
+  if (slopes !== undefined) part.slopes!.set(slopes.subarray(first, last + 1));
+  const put = (at: number, row: number, time: number): void => {
+    part.times[at] = time;
+    part.values[at] = valueAfter(course, row, time);
+    if (part.slopes !== undefined) part.slopes[at] = slopeAfter(course, row, time);
+  };
+  put(0, first, Math.max(start, times[0]!));
+  if (closes) put(count - 1, last, end);
+  return part;
 }
 
-/** Value at `time` on the straight line that leaves `row`. */
-function valueAfter({ times, values }: Course, row: number, time: number): number {
-  const [start, end] = [times[row]!, times[row + 1] ?? times[row]!];
-  if (!(end > start) || time <= start) return values[row]!;
-  const share = Math.min((time - start) / (end - start), 1);
-  return values[row]! + share * (values[row + 1]! - values[row]!);
+/** Value at `time` on the line that leaves `row`. */
+function valueAfter({ times, values, slopes }: Course, row: number, time: number): number {
+  const start = times[row]!;
+  const length = (times[row + 1] ?? start) - start;
+  if (!(length > 0) || time <= start) return values[row]!;
+  const share = Math.min((time - start) / length, 1);
+  if (slopes === undefined) return values[row]! + share * (values[row + 1]! - values[row]!);
+  return hermite(share, length, values[row]!, slopes[row]!, values[row + 1]!, slopes[row + 1]!);
+}
+
+function slopeAfter({ times, values, slopes }: Course, row: number, time: number): number {
+  const length = (times[row + 1] ?? times[row]!) - times[row]!;
+  if (slopes === undefined || !(length > 0)) return slopes?.[row] ?? 0;
+  const share = Math.min(Math.max((time - times[row]!) / length, 0), 1);
+  return hermiteSlope(share, length, values[row]!, slopes[row]!, values[row + 1]!, slopes[row + 1]!);
 }
 
 /** The value at a time; at a jump, the one after it. */
@@ -79,23 +107,38 @@ export function smallest({ times, values }: Course): Moment {
   return { value: values[best]!, time: times[best]! };
 }
 
-/** Time integral by the trapezium rule, exact for straight lines between rows. */
-export function integralOf({ times, values }: Course): number {
+/** Time integral, exact for the lines between rows. */
+export function integralOf(course: Course): number {
   let sum = 0;
-  for (let row = 1; row < times.length; row += 1)
-    sum += ((values[row]! + values[row - 1]!) / 2) * (times[row]! - times[row - 1]!);
+  for (let row = 1; row < course.times.length; row += 1) sum += pieceIntegral(course, row);
   return sum;
 }
 
-/** Integral of the product of two courses with the same rows, trapezium rule on the products. */
+/** Integral from the row before up to `row`. */
+function pieceIntegral({ times, values, slopes }: Course, row: number): number {
+  const span = times[row]! - times[row - 1]!;
+  const straight = ((values[row]! + values[row - 1]!) / 2) * span;
+  return slopes === undefined ? straight : straight + ((slopes[row - 1]! - slopes[row]!) * span * span) / 12;
+}
+
+/** Integral of the product of two courses with the same rows: Simpson's rule between rows. */
 export function integralOfProduct(a: Course, b: Course): number {
   const { times } = a;
   let sum = 0;
   for (let row = 1; row < times.length; row += 1) {
     const span = times[row]! - times[row - 1]!;
-    if (span > 0) sum += ((a.values[row]! * b.values[row]! + a.values[row - 1]! * b.values[row - 1]!) / 2) * span;
+    if (!(span > 0)) continue;
+    const ends = a.values[row]! * b.values[row]! + a.values[row - 1]! * b.values[row - 1]!;
+    if (ends !== 0) sum += (span / 6) * (ends + 4 * middleBefore(a, row) * middleBefore(b, row));
   }
   return sum;
+}
+
+/** Value half way between the row before and `row`. */
+function middleBefore({ times, values, slopes }: Course, row: number): number {
+  const straight = (values[row]! + values[row - 1]!) / 2;
+  if (slopes === undefined) return straight;
+  return straight + ((slopes[row - 1]! - slopes[row]!) * (times[row]! - times[row - 1]!)) / 8;
 }
 
 export function lengthOf({ times }: Course): number {
@@ -109,28 +152,38 @@ export function meanOf(course: Course): number {
 }
 
 /** How long the course lies above a limit, s. */
-export function timeAbove({ times, values }: Course, limit: number): number {
+export function timeAbove(course: Course, limit: number): number {
+  const { times, values } = course;
   let sum = 0;
   for (let row = 1; row < times.length; row += 1) {
-    const [a, b] = [values[row - 1]! - limit, values[row]! - limit];
+    const [before, after] = [values[row - 1]! > limit, values[row]! > limit];
     const span = times[row]! - times[row - 1]!;
-    if (a > 0 && b > 0) sum += span;
-    else if (a > 0 || b > 0) sum += (span * Math.max(a, b)) / Math.abs(b - a);
+    if (before && after) sum += span;
+    else if (before !== after && span > 0) {
+      const crossing = crossingBefore(course, row, limit);
+      sum += before ? crossing - times[row - 1]! : times[row]! - crossing;
+    }
   }
   return sum;
 }
 
 /** First time at or after the start at which the course is at or above (or below) a level. */
-export function firstReaching({ times, values }: Course, level: number, from: 'below' | 'above'): number | undefined {
+export function firstReaching(course: Course, level: number, from: 'below' | 'above'): number | undefined {
+  const { times, values } = course;
   const sign = from === 'below' ? 1 : -1;
   for (let row = 0; row < times.length; row += 1) {
-    const over = sign * (values[row]! - level);
-    if (over < 0) continue;
-    if (row === 0) return times[0]!;
-    const before = sign * (values[row - 1]! - level);
-    return times[row]! - ((times[row]! - times[row - 1]!) * over) / (over - before || 1);
+    if (sign * (values[row]! - level) < 0) continue;
+    return row === 0 || times[row] === times[row - 1] ? times[row]! : crossingBefore(course, row, level);
   }
   return undefined;
+}
+
+/** When the course crosses a level between the row before and `row`, which lie on different sides of it. */
+function crossingBefore({ times, values, slopes }: Course, row: number, level: number): number {
+  const [t0, y0, y1] = [times[row - 1]!, values[row - 1]!, values[row]!];
+  const length = times[row]! - t0;
+  if (slopes === undefined) return t0 + (length * (level - y0)) / (y1 - y0 || 1);
+  return t0 + length * hermiteCrossing(level, length, y0, slopes[row - 1]!, y1, slopes[row]!, 0, 1);
 }
 
 /**
@@ -138,21 +191,22 @@ export function firstReaching({ times, values }: Course, level: number, from: 'b
  * repeats is followed round into its next morning.
  */
 export function largestMean(course: Course, window: number, repeats: boolean): Moment {
-  const { times, values } = course;
+  const { times, values, slopes } = course;
   const start = times[0]!;
   const length = lengthOf(course);
   if (!(length > window)) return { value: meanOf(course), time: times[times.length - 1]! };
   const sums = new Float64Array(times.length);
-  for (let row = 1; row < times.length; row += 1)
-    sums[row] = sums[row - 1]! + ((values[row]! + values[row - 1]!) / 2) * (times[row]! - times[row - 1]!);
+  for (let row = 1; row < times.length; row += 1) sums[row] = sums[row - 1]! + pieceIntegral(course, row);
   const total = sums[times.length - 1]!;
-  const integralTo = (time: number, hint: number): number => {
-    const value = valueAfter(course, hint, time);
-    return sums[hint]! + ((values[hint]! + value) / 2) * (time - times[hint]!);
+  const integralTo = (time: number, row: number): number => {
+    const span = time - times[row]!;
+    if (!(span > 0)) return sums[row]!;
+    const bend = slopes === undefined ? 0 : ((slopes[row]! - slopeAfter(course, row, time)) * span * span) / 12;
+    return sums[row]! + ((values[row]! + valueAfter(course, row, time)) / 2) * span + bend;
   };
   const wrap = (time: number): number => (time < start ? time + length : time);
   // Between two times at which either end of the window meets a row, the slope of the mean, value(end) − value(begin), is a
-  // straight line: the mean is largest at such a time or where that line falls through zero.
+  // straight line (nearly, for cubics): the mean is largest at such a time or where that line falls through zero.
   const last = start + length;
   const earliest = repeats ? start : start + window;
   const shifted = Float64Array.from(times, (time) =>

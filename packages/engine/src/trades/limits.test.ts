@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Cabinet, Material } from '../cabinet/cabinet.ts';
+import { limitKinds } from '../cabinet/limits.ts';
 import { verdictOf } from '../judge/verdict.ts';
 import { contaminantKey } from './air-quality/contaminants.ts';
 import { guidelines } from './air-quality/limits.ts';
@@ -187,6 +188,23 @@ describe('limits that only the person can set', () => {
     expect(measure.limit).toMatchObject({ value: 10, standing: 'own' });
     expect(measure.limit!.source).toContain('in place of German indoor guide value');
   });
+});
+
+it('cross: every limit that a person may set can be written in the cabinet file', () => {
+  const notSettable = /^(print-air-|operating-points$)/; // bands stand under materials
+  const used = trades.flatMap((trade) => trade.measure(runByHand()).flatMap(({ limit }) => limit?.id ?? []));
+  const ids = [
+    ...used.filter((id) => !notSettable.test(id)),
+    'bay-air',
+    'room-rise',
+    'energy-day',
+    'fan-noise',
+    'fan-noise-night',
+    'filter-life',
+    'carbon-life',
+  ];
+  expect(ids.filter((id) => limitKinds[id] === undefined)).toEqual([]);
+  expect(guidelines.map(({ id }) => id).filter((id) => limitKinds[id] === undefined)).toEqual([]);
 });
 
 it('property: every limit has an id, a source and a standing; every measure with a limit says which way is better', () => {

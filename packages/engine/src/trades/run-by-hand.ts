@@ -226,7 +226,8 @@ export function runByHand(told: RunByHand = {}): DayRun {
     network,
     times,
     temperatures: table(bodies, told.temperatures, () => start),
-    slopes: table(bodies, {}, none),
+    // None: everything runs straight between rows.
+    slopes: { names: [], values: new Float64Array(0) },
     pressures: table(zones, told.pressures, none),
     flows: table(paths, told.flows, none),
     counterFlows: table(paths, told.counterFlows, none),

@@ -1,8 +1,8 @@
 // How much of what the day's prints give off reaches the room, and by which way.
 
-import { bayCourse } from '../air-ways.ts';
+import { bayCourse, levelOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { courseOf, meanOf, within } from '../course.ts';
+import { meanOf, within } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { hasFilter } from '../plant.ts';
 import { printsOf } from '../prints.ts';
@@ -61,7 +61,7 @@ export function bayLevels(run: DayRun, releases: readonly Release[]): Measure[] 
       releases.some((release) => release.contaminant === contaminant && here.has(release.machine)),
     );
     return own.map((contaminant) => {
-      const level = bayCourse(run, bay, (zone) => courseOf(run.record, run.record.concentrations[contaminant]!, zone));
+      const level = bayCourse(run, bay, (zone) => levelOf(run, contaminant, zone));
       const [weighted, time] = prints.reduce(
         ([sum, seconds], { start, end }) => [
           sum + meanOf(within(level, start, end)) * (end - start),

@@ -1,8 +1,9 @@
 // What people in the room breathe, contaminant by contaminant, against published guidelines over their own averaging times.
 
 import { formatClock } from '../../units/format.ts';
+import { levelOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { courseOf, largestMean, meanOf } from '../course.ts';
+import { largestMean, meanOf } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { limitFor } from '../person-limit.ts';
 import { cleanerAir } from '../remedies.ts';
@@ -30,8 +31,8 @@ function against(
   releases: readonly Release[],
   ways: Ways | undefined,
 ): Measure {
-  const { cabinet, record, assembly, day } = run;
-  const level = courseOf(record, record.concentrations[contaminant]!, assembly.room);
+  const { cabinet, assembly, day } = run;
+  const level = levelOf(run, contaminant, assembly.room);
   const repeated = cabinet.days[day]!.repeated;
   const highest = largestMean(level, guideline.window, repeated);
   const unit = concentrationUnit(contaminant);
@@ -105,7 +106,7 @@ function releaseSteps(run: DayRun, contaminant: string, releases: readonly Relea
   );
   return [
     {
-      text: `given off over the day by ${[...materials].join(', ')}, ${isParticulate(contaminant) ? 'in units of this contaminant' : 'µg'}`,
+      text: `given off over the day by ${[...materials].join(', ')}, ${contaminantKey(contaminant) === 'particles' ? 'number of particles' : 'µg'}`,
       value: emitted,
       unit: 'number',
       source: 'published emission rates, which span decades; start burst and tail by judgement',

@@ -2,9 +2,18 @@
 
 import { carbonCapacity, type SolventName, solvents } from '@stillair/physics';
 import type { PathPart } from '../../cabinet/cabinet.ts';
-import { fanShares, pathOf, temperatureOf, volumeFlow } from '../air-ways.ts';
+import { fanShares, levelOf, pathOf, temperatureOf, volumeFlow } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { type Course, courseFrom, courseOf, integralOf, largest, lengthOf, meanOf, smallest } from '../course.ts';
+import {
+  type Course,
+  courseFrom,
+  courseOf,
+  integralOfProduct,
+  largest,
+  lengthOf,
+  meanOf,
+  smallest,
+} from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { ownLimit } from '../person-limit.ts';
 import { contaminantKey, contaminantWords } from './contaminants.ts';
@@ -47,16 +56,13 @@ function filterLife(run: DayRun, id: string, part: Extract<PathPart, { part: 'fi
   const { record } = run;
   const dust = Object.keys(record.concentrations).find((name) => contaminantKey(name) === 'pm25');
   const flow = flowThrough(run, id);
-  const level = dust === undefined ? undefined : courseOf(record, record.concentrations[dust]!, entering(run, id));
+  const level = dust === undefined ? undefined : levelOf(run, dust, entering(run, id));
   const shareCaught =
     Object.entries(part.efficiency).find(([name]) => contaminantKey(name) === 'pm25')?.[1] ??
     part.efficiency['particles'] ??
     1;
   // µg/m³ of PM2.5, the room's and the prints' own; coarse dust comes on top where nothing stops it before.
-  const caught =
-    level === undefined
-      ? 0
-      : 1e-9 * shareCaught * integralOf(courseFrom(record, (row) => flow.values[row]! * level.values[row]!));
+  const caught = level === undefined ? 0 : 1e-9 * shareCaught * integralOfProduct(flow, level);
   const perDay = (caught * DAY) / lengthOf(flow);
   const left = Math.max(1 - part.loading, 0) * part.dustCapacity;
   const own = ownLimit(run.cabinet, 'filter-life', 'at-least');
@@ -100,7 +106,7 @@ function carbonLife(run: DayRun, id: string, part: Extract<PathPart, { part: 'ca
     .filter(({ column, vapour }) => record.carbonLoads.names.includes(column) && isSolvent(vapour.vapour))
     .map(({ bed, vapour, column }) => {
       const load = courseOf(record, record.carbonLoads, column);
-      const air = meanOf(courseOf(record, record.concentrations[vapour.contaminant]!, entering(run, id)));
+      const air = meanOf(levelOf(run, vapour.contaminant, entering(run, id)));
       const kelvin = meanOf(temperatureOf(run, bed.at));
       const capacity =
         PLANNED *

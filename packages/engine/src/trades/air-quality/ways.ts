@@ -2,7 +2,7 @@
 // Room air that only passes through is not counted: what leaves is reckoned above the room's own level.
 
 import type { AirPath } from '../../network/network.ts';
-import { fanShares, insideZones, massFlow } from '../air-ways.ts';
+import { fanShares, insideZones, levelOf, massFlow } from '../air-ways.ts';
 import { type Course, courseFrom, courseOf, integralOf, integralOfProduct } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
@@ -89,12 +89,15 @@ export function waysOf(run: DayRun, contaminant: string): Ways {
 }
 
 /** Units per m³ by which a zone's air lies above the room's. */
-function aboveRoom({ record, assembly }: DayRun, contaminant: string, zone: string): Course {
-  return keptWith(record, `above room:${contaminant}:${zone}`, () => {
-    const levels = record.concentrations[contaminant]!;
-    const { values } = courseOf(record, levels, zone);
-    const room = courseOf(record, levels, assembly.room).values;
-    return courseFrom(record, (row) => Math.max(values[row]! - room[row]!, 0));
+function aboveRoom(run: DayRun, contaminant: string, zone: string): Course {
+  return keptWith(run.record, `above room:${contaminant}:${zone}`, () => {
+    const [inner, room] = [levelOf(run, contaminant, zone), levelOf(run, contaminant, run.assembly.room)];
+    const above = courseFrom(run.record, (row) => Math.max(inner.values[row]! - room.values[row]!, 0));
+    if (inner.slopes === undefined || room.slopes === undefined) return above;
+    const { values: slopes } = courseFrom(run.record, (row) =>
+      above.values[row]! > 0 ? inner.slopes![row]! - room.slopes![row]! : 0,
+    );
+    return { ...above, slopes };
   });
 }
 

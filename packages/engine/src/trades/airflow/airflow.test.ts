@@ -34,6 +34,11 @@ describe('a fan with its path', () => {
     expect(pressure('between its ends')).toBeCloseTo(2, 9);
   });
 
+  it('exact: filter’s 15 Pa are the larger part of what the fan gives, the way in and out taking the rest beside the bay’s 2 Pa', () => {
+    const wayInAndOut = (1.5 * RHO * 0.01 ** 2) / (2 * ((Math.PI / 4) * 0.092 ** 2) ** 2);
+    expect(measureOf(run, 'stage-pressure-share').value).toBeCloseTo(15 / (15 + 2 + wayInAndOut), 6);
+  });
+
   it('exact: its share of free delivery follows the speed it runs at', () => {
     expect(measureOf(run, 'fan-share').value).toBeCloseTo(0.4, 9);
     const slow = runByHand({ flows: { exhaust: 0.01 * RHO }, fanSpeeds: { 'exhaust.fan': 0.8 } });

@@ -40,8 +40,23 @@ function workingPoint(run: DayRun, id: string): Measure[] {
   };
   if (point === undefined) return [flow];
   const { cause, remedies, says } = starvation(run, id, point);
+  const stages = point.uses.filter(({ what }) => isStage(what));
   return [
     flow,
+    ...(stages.length === 0 || !(point.pressure > 0)
+      ? []
+      : [
+          {
+            ...flow,
+            quantity: 'stage-pressure-share',
+            title: 'share of the fan’s pressure that filter and carbon take',
+            value: stages.reduce((sum, { pressure }) => sum + pressure, 0) / point.pressure,
+            unit: 'share',
+            steps: pointSteps(run, id, point),
+            better: 'lower' as const,
+            compared: false,
+          },
+        ]),
     {
       ...flow,
       quantity: 'fan-share',
@@ -91,6 +106,10 @@ function pointSteps({ cabinet, day }: DayRun, id: string, point: FanPoint): Step
   ];
 }
 
+function isStage(what: string): boolean {
+  return what.startsWith('filter') || what.startsWith('carbon');
+}
+
 /** What takes most of the pressure, in words, and what would mend it. */
 function starvation(run: DayRun, id: string, { uses }: FanPoint): { cause: Cause; remedies: Remedy[]; says: Step } {
   const { cabinet } = run;
@@ -111,7 +130,7 @@ function starvation(run: DayRun, id: string, { uses }: FanPoint): { cause: Cause
       },
     };
   }
-  const filter = most.what.startsWith('filter') || most.what.startsWith('carbon');
+  const filter = isStage(most.what);
   return {
     cause: filter ? causes.starvedByFilter : causes.starvedByPath,
     remedies: [...(filter ? largerFilter(cabinet, id) : []), ...strongerFan(cabinet, id)],

@@ -3,6 +3,7 @@
 import { bedLoss, draughtThreshold, firePlume, virtualOrigin } from '@stillair/physics';
 import { formatClock } from '../../units/format.ts';
 import { temperatureOf } from '../air-ways.ts';
+import { describedBed } from '../bed-description.ts';
 import { type Cause, causes } from '../causes.ts';
 import { largest, meanOf, within } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
@@ -15,8 +16,6 @@ import { draughtLimit } from './limits.ts';
 const PART_SHARE = 0.5;
 /** Where the plume is looked at above the bed, m. */
 const PLUME_HEIGHT = 0.1;
-/** Conductivity of foam, W/(m·K) (EN 12524). */
-const FOAM = 0.045;
 
 export function airSpeed(run: DayRun): Measure[] {
   return printsOf(run).map((print) => measureOf(run, print));
@@ -134,21 +133,7 @@ function ownAir(run: DayRun, print: Print): Step[] {
   );
   const excess = print.job.bed - air;
   if (!(excess > 1) || !(print.job.partSize > 0) || !(size.width > 0)) return [];
-  const loss = bedLoss(
-    {
-      width: bed.width,
-      depth: bed.depth,
-      rim: bed.thickness,
-      topEmissivity: bed.emissivityTop,
-      rimEmissivity: 0.9,
-      undersideEmissivity: bed.underside.kind === 'bare' ? bed.underside.emissivity : 0.9,
-      undersideResistance: bed.underside.kind === 'foam' ? bed.underside.thickness / FOAM : 0,
-      stirring: 1,
-    },
-    print.job.bed,
-    air,
-    air,
-  );
+  const loss = bedLoss(describedBed(bed), print.job.bed, air, air);
   const diameter = Math.sqrt((4 * bed.width * bed.depth) / Math.PI);
   const heat = Math.max(loss.topConvection, 0.1);
   const origin = virtualOrigin(heat, diameter, air);

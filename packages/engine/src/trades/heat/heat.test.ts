@@ -103,6 +103,16 @@ describe('heat over the day', () => {
     expect(measureOf(run, 'bed-energy').value).toBeCloseTo(80 * 6 * HOUR, 3);
   });
 
+  it('cross: a bay at 35 °C saves a bed at 60 °C about 30 % of what it takes at 25 °C (34 W against 24 W, independent script)', () => {
+    const { machines, days } = cabinetByHand;
+    const job = { ...days['usual']!.jobs['bracket']!, bed: C + 60 };
+    const cabinet = { ...cabinetByHand, days: { usual: { ...days['usual']!, jobs: { bracket: job } } } };
+    const run = runByHand({ cabinet, temperatures: { lower: C + 35, room: C + 25 } });
+    expect(machines['left']!.bed.width).toBe(0.235);
+    const saved = measureOf(run, 'bed-energy').steps.find(({ text }) => text.includes('the warm bay saves'));
+    expect(saved?.value).toBeCloseTo(1 - 24 / 34, 1);
+  });
+
   it('exact: the day’s electricity is the sum of its users', () => {
     const run = runByHand({
       bedPowers: { left: (t) => (t >= 9 * HOUR && t < 15 * HOUR ? 88 : 0) },
