@@ -4,11 +4,7 @@
 /** Value at `share` (0 to 1) of an interval of `length` seconds. */
 export function hermite(share: number, length: number, y0: number, s0: number, y1: number, s1: number): number {
   const rest = 1 - share;
-  return (
-    y0 * rest * rest * (1 + 2 * share) +
-    y1 * share * share * (3 - 2 * share) +
-    length * share * rest * (s0 * rest - s1 * share)
-  );
+  return y0 + (y1 - y0) * share * share * (3 - 2 * share) + length * share * rest * (s0 * rest - s1 * share);
 }
 
 /** Slope per second at `share` of the interval. */

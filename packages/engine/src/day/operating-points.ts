@@ -50,7 +50,9 @@ function withTheRest(network: Network, day: Day, p: number): OperatingPoint[] {
   const { plant, air } = day;
   const law = branchResistance(plant.air, air, p);
   const rest = restOf(network, day, p);
-  /** What the path needs at a flow less what the network gives it; NaN where the network cannot pass the flow. */
+  // Where nothing can follow, the zone fills until the fan stands against its own pressure.
+  if (rest === undefined) return [{ flow: 0, stable: true }];
+  /** What the path needs at a flow less what the network gives it. */
   const excess = (flow: number): number => {
     const dp = rest(massOf(day, p, flow));
     return resistanceAt(law, flow) - law.scale * law.curve.p0 - dp;
@@ -70,8 +72,8 @@ function withTheRest(network: Network, day: Day, p: number): OperatingPoint[] {
   return points;
 }
 
-/** Pressure difference that the rest of the network leaves the path when it passes a mass flow. */
-function restOf(network: Network, day: Day, p: number): (massFlow: number) => number {
+/** Pressure difference that the rest of the network leaves the path when it passes a mass flow; undefined if it can pass none. */
+function restOf(network: Network, day: Day, p: number): ((massFlow: number) => number) | undefined {
   const path: AirPath = network.paths[p]!;
   const { name, from, to, z, filterEfficiency } = path;
   const stand: FixedFlow = { type: 'fixed-flow', name, from, to, z, filterEfficiency, open: 'always', flow: 1 };
@@ -79,10 +81,9 @@ function restOf(network: Network, day: Day, p: number): (massFlow: number) => nu
   const other = newDay(compile({ ...network, paths }));
   settle(other, true);
   const { air, plant } = other;
-  const able = !air.heldBack.includes(p);
+  if (air.heldBack.includes(p)) return undefined;
   const head = day.air.head[p]!;
   return (massFlow) => {
-    if (!able && massFlow !== 0) return Number.NaN;
     air.flow[p] = massFlow;
     setDensities(plant.air, air, other.y, plant.heat.zoneSlot);
     solvePressures(plant.air, air);
