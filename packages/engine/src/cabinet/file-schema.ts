@@ -59,6 +59,11 @@ import { build, section } from './text-forms.ts';
 
 const ROOM = { from: 233.15, to: 343.15 };
 
+/** A section is built when a file first has it: most files have few of them. */
+function later<T>(build: () => Schema<T>): Schema<T> {
+  return z.lazy(build);
+}
+
 let schema: Schema<FileSpec> | undefined;
 
 /** Built when it is first asked for: half of the commands never read a cabinet file. */
@@ -84,32 +89,32 @@ export function fileKeys(): readonly string[] {
 }
 
 function buildFileSchema(): Schema<FileSpec> {
+  // Compiling a checker for each map costs more than a file of this size repays, and pages may forbid it.
+  z.config({ jitless: true });
   const whole = thing(
     {
       stillair: versionSchema(),
       title: text('what the cabinet is called').optional(),
       currency: text('three letters of the money that prices are in').optional(),
-      room: roomSchema().optional(),
-      outdoors: outdoorsSchema().optional(),
-      people: mapOf(personSchema(), 'people in the room', 'person').optional(),
-      cabinet: carcassSchema(),
-      bays: mapOf(baySchema(), 'compartments', 'bay').optional(),
-      shelves: mapOf(shelfSchema(), 'boards between bays', 'shelf').optional(),
-      machines: mapOf(machineSchema(), 'printers', 'machine').optional(),
-      materials: mapOf(
-        materialSchema(),
-        'filaments of your own, or what is different about one',
-        'material',
+      room: later(() => roomSchema()).optional(),
+      outdoors: later(() => outdoorsSchema()).optional(),
+      people: later(() => mapOf(personSchema(), 'people in the room', 'person')).optional(),
+      cabinet: later(() => carcassSchema()),
+      bays: later(() => mapOf(baySchema(), 'compartments', 'bay')).optional(),
+      shelves: later(() => mapOf(shelfSchema(), 'boards between bays', 'shelf')).optional(),
+      machines: later(() => mapOf(machineSchema(), 'printers', 'machine')).optional(),
+      materials: later(() =>
+        mapOf(materialSchema(), 'filaments of your own, or what is different about one', 'material'),
       ).optional(),
-      air: mapOf(pathSchema(), 'ways for air', 'air path').optional(),
-      sensors: mapOf(sensorSchema(), 'thermometers', 'sensor').optional(),
-      heats: mapOf(heatSchema(), 'lamps, driers, heaters', 'source of heat').optional(),
-      days: mapOf(daySchema(), 'days to be looked at', 'day'),
-      parts: partsSchema().optional(),
+      air: later(() => mapOf(pathSchema(), 'ways for air', 'air path')).optional(),
+      sensors: later(() => mapOf(sensorSchema(), 'thermometers', 'sensor')).optional(),
+      heats: later(() => mapOf(heatSchema(), 'lamps, driers, heaters', 'source of heat')).optional(),
+      days: later(() => mapOf(daySchema(), 'days to be looked at', 'day')),
+      parts: later(() => partsSchema()).optional(),
       overrides: mapAny('what replaces a derived quantity, by its path').optional(),
       limits: mapAny('limits of your own, by their id').optional(),
       prices: z.record(z.string(), money('price')).describe('prices of your own, by kind of part').optional(),
-      options: mapOf(optionSchema(), 'changes that you think of', 'option').optional(),
+      options: later(() => mapOf(optionSchema(), 'changes that you think of', 'option')).optional(),
     },
     'cabinet file',
   );
@@ -350,33 +355,39 @@ function buildPartsSchema(): Schema<PartsSpec> {
   );
   return thing(
     {
-      boards: mapOf(board, 'boards and panes', 'board').optional(),
-      seals: mapOf(seal, 'seals', 'seal').optional(),
-      fans: mapOf(thing({ ...fanFields, ...entryFields }, 'a fan'), 'fans', 'fan').optional(),
-      filters: mapOf(thing({ ...filterFields, ...entryFields }, 'a filter'), 'particle filters', 'filter').optional(),
-      carbons: mapOf(
-        thing({ ...carbonFields, ...entryFields }, 'a carbon stage'),
-        'carbon stages',
-        'carbon stage',
+      boards: later(() => mapOf(board, 'boards and panes', 'board')).optional(),
+      seals: later(() => mapOf(seal, 'seals', 'seal')).optional(),
+      fans: later(() => mapOf(thing({ ...fanFields, ...entryFields }, 'a fan'), 'fans', 'fan')).optional(),
+      filters: later(() =>
+        mapOf(thing({ ...filterFields, ...entryFields }, 'a filter'), 'particle filters', 'filter'),
       ).optional(),
-      ducts: mapOf(thing({ ...ductFields, ...entryFields }, 'a duct'), 'ducts', 'duct').optional(),
-      fittings: mapOf(
-        thing({ what: word(fittingNames, 'which part it is'), ...fittingFields, ...entryFields }, 'a fitting'),
-        'grilles, louvres, guards, bends, mufflers, adapters',
-        'fitting',
+      carbons: later(() =>
+        mapOf(thing({ ...carbonFields, ...entryFields }, 'a carbon stage'), 'carbon stages', 'carbon stage'),
       ).optional(),
-      flaps: mapOf(thing({ ...flapFields, ...entryFields }, 'a flap'), 'back-draught flaps', 'flap').optional(),
-      machines: mapOf(
-        thing({ ...machineFields, ...entryFields }, 'a kind of printer'),
-        'kinds of printers',
-        'kind of machine',
+      ducts: later(() => mapOf(thing({ ...ductFields, ...entryFields }, 'a duct'), 'ducts', 'duct')).optional(),
+      fittings: later(() =>
+        mapOf(
+          thing({ what: word(fittingNames, 'which part it is'), ...fittingFields, ...entryFields }, 'a fitting'),
+          'grilles, louvres, guards, bends, mufflers, adapters',
+          'fitting',
+        ),
       ).optional(),
-      heats: mapOf(
-        thing({ ...heatFields, ...entryFields }, 'lamp, drier or heater'),
-        'lamps, driers, heaters',
-        'source of heat',
+      flaps: later(() =>
+        mapOf(thing({ ...flapFields, ...entryFields }, 'a flap'), 'back-draught flaps', 'flap'),
       ).optional(),
-      materials: mapOf(thing({ ...materialFields, ...entryFields }, 'a filament'), 'filaments', 'material').optional(),
+      machines: later(() =>
+        mapOf(thing({ ...machineFields, ...entryFields }, 'a kind of printer'), 'kinds of printers', 'kind of machine'),
+      ).optional(),
+      heats: later(() =>
+        mapOf(
+          thing({ ...heatFields, ...entryFields }, 'lamp, drier or heater'),
+          'lamps, driers, heaters',
+          'source of heat',
+        ),
+      ).optional(),
+      materials: later(() =>
+        mapOf(thing({ ...materialFields, ...entryFields }, 'a filament'), 'filaments', 'material'),
+      ).optional(),
     },
     'parts of your own, in the form of the catalogue',
   ) as unknown as Schema<PartsSpec>;
