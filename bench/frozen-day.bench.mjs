@@ -16,7 +16,7 @@ export function run() {
 function oneDay(name, title, limit) {
   const network = frozenDay(name);
   const simulate = () => simulateDay(network, { tolerance: TOLERANCE });
-  const { median, least, ratio } = measure(simulate, { warm: 300, times: 301 });
+  const { median, least, ratio } = measure(simulate, { warm: 300, samples: 41 });
   const { work, events, warnings } = simulate();
   const tight = sampleRecord(simulateDay(network, { tolerance: TOLERANCE / 1000 }), 60);
   const error = largestDifference(sampleRecord(simulate(), 60), tight);

@@ -23,7 +23,7 @@ function grow(title, networkOf) {
     // Warm-up by time: a small network needs many runs until all of it runs compiled.
     const start = performance.now();
     while (performance.now() - start < 700) simulate();
-    const { median, ratio } = measure(simulate, { warm: 0, times: n > 20 ? 15 : 41 });
+    const { median, ratio } = measure(simulate, { warm: 0, samples: 11 });
     return { n, median, ratio, steps: work.steps };
   });
   // From five upwards: below, fixed costs rule.

@@ -1,22 +1,45 @@
 // Times of repeated runs, and the reference calculation beside them.
 
 import { calibrate } from './calibration.mjs';
+import { cpuMilliseconds } from './clock.mjs';
+
+/** A sample is at least so long, ms: the processor's clock ticks coarsely. */
+const SAMPLE = 30;
 
 /**
- * Runs `run` unmeasured `warm` times, then `times` times measured.
- * The reference is taken before and after, so that a machine that slows down shows in it.
+ * Processor time of one run, ms: median and least of `samples` samples after `warm` unmeasured runs. Processor time of the whole
+ * process counts what the compiler and the collector of garbage do beside the run, and does not count what other programs do.
  */
-export function measure(run, { warm = 30, times = 101 } = {}) {
+export function measure(run, { warm = 30, samples = 21 } = {}) {
   for (let i = 0; i < warm; i += 1) run();
-  const before = calibrate();
-  const spans = Array.from({ length: times }, () => {
+  const runs = Math.max(1, Math.ceil(SAMPLE / timed(run, 1)));
+  return beside(() => timed(run, runs) / runs, samples);
+}
+
+/** The same by the clock on the wall, for what runs in programs of its own. */
+export function measureWall(run, { warm = 2, samples = 11 } = {}) {
+  for (let i = 0; i < warm; i += 1) run();
+  const once = () => {
     const start = performance.now();
     run();
     return performance.now() - start;
-  }).sort((a, b) => a - b);
-  const after = calibrate();
-  const median = spans[Math.floor(times / 2)];
-  return { median, least: spans[0], ratio: median / (0.5 * (before + after)) };
+  };
+  return beside(once, samples);
+}
+
+/** The reference is taken before and after, so that a machine that slows down shows in it. */
+function beside(sample, samples) {
+  const before = calibrate();
+  const spans = Array.from({ length: samples }, sample).sort((a, b) => a - b);
+  const reference = 0.5 * (before + calibrate());
+  const median = spans[Math.floor(samples / 2)];
+  return { median, least: spans[0], ratio: median / reference };
+}
+
+function timed(run, times) {
+  const start = cpuMilliseconds();
+  for (let i = 0; i < times; i += 1) run();
+  return Math.max(cpuMilliseconds() - start, 1e-3);
 }
 
 /** A line of the table. `limit` is in the unit of `value`; smaller is better. */

@@ -16,15 +16,15 @@ export function run() {
   const rows = Object.keys(cabinet.days).flatMap((day) => {
     const { network } = assemble(cabinet, day);
     const simulate = () => simulateDay(network);
-    const { median, ratio } = measure(simulate, { warm: 60, times: 61 });
+    const { median, ratio } = measure(simulate, { warm: 60, samples: 21 });
     const { work, events, temperatures } = simulate();
     const note = `${temperatures.names.length} temperatures, ${network.paths.length} paths, ${network.contaminants.length} contaminants; ${work.steps} steps, ${work.rejected} rejected, ${events.length} events`;
-    const whole = measure(() => runDay(cabinet, day), { warm: 20, times: 21 });
+    const whole = measure(() => runDay(cabinet, day), { warm: 20, samples: 11 });
     return [
       line(`tool library, ${day}: one day, solved once`, median, 'ms', { ratio, limit: 8, note }),
       line(`tool library, ${day}: assembled and run as a check runs it`, whole.median, 'ms', { ratio: whole.ratio }),
     ];
   });
-  const reading = measure(() => readCabinet(file, text), { warm: 10, times: 21 });
+  const reading = measure(() => readCabinet(file, text), { warm: 10, samples: 11 });
   return [...rows, line('tool library: its text read and understood', reading.median, 'ms', { ratio: reading.ratio })];
 }

@@ -56,7 +56,8 @@ function heading() {
   return `# How fast
 
 Measured ${date} by \`npm run bench\` on ${cpus().length} × ${cpus()[0]?.model.trim()}, Node ${process.versions.node}; the machine may have been shared.
-Times are medians after warm-up. The reference is a dense 43 × 43 system factored and solved a thousand times in plain
+Times are medians after warm-up: processor time where one process computes, the clock on the wall for variants and start-up.
+The reference is a dense 43 × 43 system factored and solved a thousand times in plain
 JavaScript, taken right before and after each line: ${calibrate().toPrecision(3)} ms just now. Ratios travel between machines, times do not.
 `;
 }
