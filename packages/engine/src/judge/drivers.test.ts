@@ -34,11 +34,11 @@ describe('driversOf', () => {
     expect(drivers[0]!.share + drivers[1]!.share).toBeGreaterThan(0.95);
   });
 
-  it('property: noise names an input in fewer than half of the cases, although there are more inputs than samples', () => {
+  it('property: noise names an input in one case of ten at most, although there are more inputs than samples', () => {
     const named = Array.from({ length: 60 }, (_, seed) =>
       driversOf(columns(50, 24, seed), sampleColumn('the result itself', 24, seed)),
     ).filter((drivers) => drivers.length > 0);
-    expect(named.length).toBeLessThan(30);
+    expect(named.length).toBeLessThan(7);
   });
 
   it('limit: a result that never changes has no driver', () => {

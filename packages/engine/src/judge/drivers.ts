@@ -11,7 +11,7 @@ export interface Driver {
 }
 
 /** How many inputs without influence may be named, on average, per result. */
-const FALSE_NAMES = 0.25;
+const FALSE_NAMES = 0.05;
 
 /** Drivers of less than this share are not worth a name. */
 const SMALLEST_SHARE = 0.01;

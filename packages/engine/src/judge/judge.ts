@@ -8,6 +8,7 @@ import { bandOf, chanceInside } from './bands.ts';
 import { driversOf } from './drivers.ts';
 import type { Finding } from './finding.ts';
 import { type CabinetMeasures, type DayMeasure, measureDays } from './pipeline.ts';
+import { relevanceIn } from './relevance.ts';
 import { remediesToTry, triedRemedies } from './remedies-tried.ts';
 import { sampleInputs, sampleVariants } from './sample-variants.ts';
 import { type CabinetSource, type Evaluate, evaluateHere, type Outcome, type Variant } from './variants.ts';
@@ -67,7 +68,11 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
       stop,
     });
   const sampled = await run(sampleVariants([], columns, samples));
-  const judged = [...nominal.values()].map((measure) => judgedMeasure(measure, sampled, columns, inputs));
+  const matters = relevanceIn(source.cabinet);
+  const judged = [...nominal.values()].map((measure) => {
+    const asked = inputs.filter(({ path }) => matters(path, measure));
+    return judgedMeasure(measure, sampled, columns, asked);
+  });
 
   const trials = remedies && !stop() ? remediesToTry(judged) : [];
   all += trials.length;
@@ -85,7 +90,7 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
   };
 }
 
-/** One finding from its nominal measure and its values in the samples, without remedies. */
+/** One finding from its nominal measure and its values in the samples, without remedies. `inputs` are those that can move it. */
 function judgedMeasure(
   measure: DayMeasure,
   sampled: readonly (Outcome | undefined)[],

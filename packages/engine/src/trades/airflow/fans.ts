@@ -7,7 +7,7 @@ import { courseFrom, largest } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { connectedBays, fansIn, intakesOf, OUTSIDE, turnsAirRound } from '../plant.ts';
 import { flapIn, largerFilter, largerInlet, noStall, strongerFan } from '../remedies.ts';
-import { ENDS, type FanPoint, fanPoint } from './fan-point.ts';
+import { ENDS, type FanPoint, fanPoint, type PressureUse } from './fan-point.ts';
 import { fanShareLimit, singlePointLimit } from './limits.ts';
 
 /** Back flow below this is none: 0.1 m³/h. */
@@ -50,7 +50,7 @@ function workingPoint(run: DayRun, id: string): Measure[] {
             ...flow,
             quantity: 'stage-pressure-share',
             title: 'share of the fan’s pressure that filter and carbon take',
-            value: stages.reduce((sum, { pressure }) => sum + pressure, 0) / point.pressure,
+            value: spentBy(stages) / spentBy(point.uses),
             unit: 'share',
             steps: pointSteps(run, id, point),
             better: 'lower' as const,
@@ -104,6 +104,11 @@ function pointSteps({ cabinet, day }: DayRun, id: string, point: FanPoint): Step
       inputs: inputOf(what),
     })),
   ];
+}
+
+/** Pressure that is spent; where the difference between the ends helps the fan, it is none. */
+function spentBy(uses: readonly PressureUse[]): number {
+  return uses.reduce((sum, { pressure }) => sum + Math.max(pressure, 0), 0);
 }
 
 function isStage(what: string): boolean {

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { cabinetByHand, exhaustFan, pathByHand } from '../trades/run-by-hand.ts';
+import { relevanceIn } from './relevance.ts';
+
+const matters = relevanceIn(cabinetByHand);
+
+describe('which inputs can move a finding', () => {
+  it.each([
+    ['materials.ABS.emissions.styrene.p50', 'heat', 'peak-air', false],
+    ['materials.ABS.emissions.styrene.p50', 'air-quality', 'room-styrene-long', true],
+    ['materials.ABS.emissions.styrene.p50', 'air-quality', 'room-particles-24h', false],
+    ['materials.ABS.emissions.styrene.p50', 'air-quality', 'unguarded-release', true],
+    ['room.background.particles', 'air-quality', 'room-particles-24h', true],
+    ['room.background.PM2.5', 'air-quality', 'room-pm25-24h', true],
+    ['room.background.PM2.5', 'airflow', 'fan-flow', false],
+    ['paths.exhaust.parts.0.efficiency.particles', 'air-quality', 'reaches-room-styrene', false],
+    ['room.deposition', 'air-quality', 'bay-styrene', false],
+    ['room.deposition', 'air-quality', 'bay-particles', true],
+    ['factors.emissionVapours', 'air-quality', 'bay-styrene', true],
+    ['room.heatLoss', 'air-quality', 'room-styrene-long', true],
+    ['room.heatLoss', 'heat', 'peak-air', true],
+    ['factors.leakage', 'draught', 'air-speed', true],
+  ] as const)('exact: %s for %s/%s: %s', (path, trade, quantity, answer) => {
+    expect(matters(path, { trade, quantity })).toBe(answer);
+  });
+
+  it('property: where the air’s quality switches a fan, everything may matter', () => {
+    const control = { kind: 'air-quality', contaminant: 'particles', place: 'lower', on: 1e11, off: 1e10 } as const;
+    const fed = { ...cabinetByHand, paths: { exhaust: pathByHand('lower', 'room', 0.7, [exhaustFan(control)]) } };
+    expect(relevanceIn(fed)('materials.ABS.emissions.particles.p50', { trade: 'heat', quantity: 'peak-air' })).toBe(
+      true,
+    );
+  });
+});

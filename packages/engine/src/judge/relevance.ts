@@ -1,0 +1,50 @@
+// Which inputs can move a finding at all. With few samples chance alone makes some input look like a driver; what nature rules
+// out is not even asked: what the air carries moves neither heat nor air, and one contaminant does not move another.
+
+import type { Cabinet } from '../cabinet/cabinet.ts';
+import type { Measure } from '../trades/measure.ts';
+
+/** Paths of inputs that belong to one contaminant, with its name. */
+const OF_CONTAMINANT = [
+  /^(?:room|outdoors)\.background\.(.+)$/,
+  /^materials\..+\.emissions\.([^.]+(?:\.5)?)\.p\d\d$/,
+  /\.(?:efficiency|exhaustFilter|recirculationFilter)\.(.+)$/,
+] as const;
+
+/** Inputs of all particles: they settle, and share one factor. */
+const OF_PARTICLES: ReadonlySet<string> = new Set(['room.deposition', 'factors.emissionParticles']);
+const OF_VAPOURS: ReadonlySet<string> = new Set(['factors.emissionVapours']);
+
+const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
+
+/** A test for one cabinet; where a fan is switched by what the air carries, everything may matter. */
+export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Measure, 'trade' | 'quantity'>) => boolean {
+  const fed = Object.values(cabinet.paths).some(({ parts }) =>
+    parts.some((part) => part.part === 'fan' && part.control.kind === 'air-quality'),
+  );
+  const names = new Set(
+    [
+      ...Object.keys(cabinet.room.background),
+      ...Object.values(cabinet.materials).flatMap(({ emissions }) => Object.keys(emissions)),
+    ].map(plain),
+  );
+  return (path, { trade, quantity }) => {
+    if (fed) return true;
+    const contaminant = contaminantOf(path);
+    const grouped = OF_PARTICLES.has(path) || OF_VAPOURS.has(path);
+    if (contaminant === undefined && !grouped) return true;
+    if (trade !== 'air-quality') return false;
+    const about = quantity.split('-').find((word) => names.has(word));
+    if (about === undefined) return true;
+    const particles = about === 'particles' || about === 'pm25';
+    return contaminant === undefined ? OF_PARTICLES.has(path) === particles : contaminant === about;
+  };
+}
+
+function contaminantOf(path: string): string | undefined {
+  for (const pattern of OF_CONTAMINANT) {
+    const name = pattern.exec(path)?.[1];
+    if (name !== undefined) return plain(name);
+  }
+  return undefined;
+}
