@@ -69,7 +69,7 @@ function assembleMachine(
   draft.nodes.push({ name: bed, heatCapacity: machine.bed.heatCapacity, initial: start });
   addBed(draft, cabinet, id, machine.bed, printAir, plumeAir, enclosure, printing);
   if (chamber === undefined && bay.zones.length === 2 && bedZone !== top)
-    addPlume(draft, cabinet, machine, bay, floor, [bed, frame], id);
+    addPlumes(draft, cabinet, machine, bay, floor, id, jobs.length > 0);
 
   draft.nodes.push({ name: frame, heatCapacity: machine.frameHeatCapacity, initial: start });
   // Whatever is warm inside a bay sends its own small plume up: the air around it decides its film, the top takes its heat.
@@ -203,28 +203,50 @@ function addBed(
   }
 }
 
-/** The bed's plume lifts air from the low to the high zone. */
-function addPlume(
+/**
+ * Plumes lift air from the low to the high zone: the bed's by the heat it gives to the air just then, and one for motors,
+ * board and supply by what they draw, since nearly all of it ends in the air.
+ */
+function addPlumes(
   draft: Draft,
   cabinet: Cabinet,
   machine: Machine,
   bay: BayPlaces,
   floor: number,
-  sources: readonly string[],
   id: string,
+  prints: boolean,
 ): void {
-  // Heat moves as its cube root, so one watt gives the coefficient; the virtual origin hardly moves between 10 and 100 W.
+  const between = { a: bay.zones[0]!, b: bay.zones.at(-1)! };
   const diameter = Math.sqrt((4 / Math.PI) * machine.bed.width * machine.bed.depth);
-  const rise =
-    Math.max(bay.split - (floor + machine.bed.height), 0.05) - virtualOrigin(PLUME_HEAT, diameter, PLUME_AIR);
-  const coefficient = (cabinet.factors.plume * firePlume(1, rise, PLUME_AIR).massFlow) / REFERENCE_DENSITY;
+  const rise = Math.max(bay.split - (floor + machine.bed.height), 0.05);
+  // Heat moves as its cube root, so one watt gives the coefficient; the virtual origin hardly moves between 10 and 100 W.
+  const flow = (heat: number, virtual: number) =>
+    (cabinet.factors.plume * firePlume(heat, rise - virtual, PLUME_AIR).massFlow) / REFERENCE_DENSITY;
+  const virtual = virtualOrigin(PLUME_HEAT, diameter, PLUME_AIR);
   draft.exchanges.push({
+    ...between,
     name: `plume of ${id}`,
-    a: bay.zones[0]!,
-    b: bay.zones.at(-1)!,
     active: 'always',
-    law: { kind: 'plume', coefficient, sources },
+    law: { kind: 'plume', coefficient: flow(1, virtual), sources: [`${id}.bed`] },
   });
+  const printing = { machine: id };
+  const drawn = machine.motors + (machine.electronicsInside ? machine.electronics : 0) + machine.supply.idle;
+  if (prints && drawn > 0) {
+    draft.exchanges.push({
+      ...between,
+      name: `plume of ${id}'s motors and board`,
+      active: printing,
+      law: { kind: 'constant', flow: flow(drawn, virtual) },
+    });
+  }
+  if (machine.standby > 0 && machine.electronicsInside) {
+    draft.exchanges.push({
+      ...between,
+      name: `plume of ${id} at rest`,
+      active: { not: printing },
+      law: { kind: 'constant', flow: flow(machine.standby, virtual) },
+    });
+  }
 }
 
 /** A machine's own room inside the bay: one zone, one sheet all round, leaks low and high, its own fan, filter, lamp, heater. */
