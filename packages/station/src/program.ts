@@ -9,13 +9,14 @@ import type { ExplainOptions } from './commands/explain.ts';
 import type { NetworkOptions } from './commands/network.ts';
 import type { PartsOptions } from './commands/parts.ts';
 import type { ExitCode, Io } from './io.ts';
+import { hanging } from './text.ts';
 
 /** Version of the command and of the engine behind it. */
 export const VERSION = '0.1.0';
 
-const statusHelp = `
-Exit status: 0 all holds; 1 something fails; 2 the command or a file is wrong; 3 nothing fails, but something is
-tight or unknown; 130 stopped. Computed limits are no substitute for local codes and licensed practice.`;
+const statusHelp =
+  'Exit status: 0 all holds; 1 something fails; 2 the command or a file is wrong; 3 nothing fails, but something is ' +
+  'tight or unknown; 130 stopped. Computed limits are no substitute for local codes and licensed practice.';
 
 /** Runs one command line; `words` are those behind the program's name. */
 export async function runProgram(words: readonly string[], io: Io): Promise<ExitCode> {
@@ -40,13 +41,13 @@ function describeProgram(io: Io, act: Act): Command {
     .version(VERSION, '--version', 'print the version')
     .helpOption('-h, --help', 'print this')
     .helpCommand('help [command]', 'print what a command does')
-    .addHelpText(
-      'after',
-      `\nA first file: stillair new > cabinet.yaml; then: stillair check cabinet.yaml\n${statusHelp}`,
-    );
+    .addHelpText('after', help('new > cabinet.yaml', 'check cabinet.yaml'));
   addStudies(program, io, act);
   addFiles(program, io, act);
-  for (const command of [program, ...program.commands]) speakPlainly(command, io);
+  for (const command of [program, ...program.commands]) {
+    speakPlainly(command, io);
+    command.addHelpText('after', `\n${hanging('', statusHelp, io.columns)}`);
+  }
   return program;
 }
 
@@ -161,7 +162,7 @@ function complaint(text: string, command: Command): string {
 }
 
 function help(...examples: readonly string[]): string {
-  return `\nExamples:\n${examples.map((example) => `  stillair ${example}`).join('\n')}\n${statusHelp}`;
+  return `\nExamples:\n${examples.map((example) => `  stillair ${example}`).join('\n')}`;
 }
 
 function unitsOption(): Option {

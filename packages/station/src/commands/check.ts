@@ -71,7 +71,7 @@ function refuse(what: string, word: string, known: readonly string[], io: Io): 2
 
 function remarkText({ cause, verdict, findings, mend }: Remark, number: number, shown: Shown): string {
   const { width, ink } = shown;
-  const head = `${number}. ${inked(ink, verdict, verdictWords[verdict])}  ${ink.strong(cause)}`;
+  const head = hanging(`${number}. ${inked(ink, verdict, verdictWords[verdict])}  `, cause, width);
   const told = findings.slice(0, TOLD).map((finding) => findingText(finding, cause, verdict, shown));
   const more = findings.length - TOLD;
   const others = more > 0 ? [`   and ${more} more of the same cause`] : [];
@@ -133,15 +133,10 @@ function everything(findings: readonly Finding[], { units, days, width, ink }: S
   return [...tables, notes.list(width)].filter((text) => text !== '').join('\n\n');
 }
 
-function whereMore(file: string, findings: readonly Finding[], rest: number, { width, ink }: Shown): string {
+/** Commands stand on lines of their own, unbroken, so that they can be copied. */
+function whereMore(file: string, findings: readonly Finding[], rest: number, { ink }: Shown): string {
   const first = findings.find(({ verdict }) => verdict === 'fails') ?? findings[0];
-  const lines = [
-    hanging(
-      '',
-      `${rest > 0 ? `${rest} more remarks and every number` : 'Every number'}: stillair check ${file} --all`,
-      width,
-    ),
-    ...(first === undefined ? [] : [`The reason for one: stillair explain ${file} ${first.id}`]),
-  ];
-  return lines.map((line) => ink.faint(line)).join('\n');
+  const more = `${rest > 0 ? `${rest} more remarks, and every number` : 'Every number'}:\n  stillair check ${file} --all`;
+  const reason = first === undefined ? [] : [`The reason for one:\n  stillair explain ${file} ${first.id}`];
+  return [more, ...reason].map((text) => ink.faint(text)).join('\n');
 }

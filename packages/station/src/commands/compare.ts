@@ -112,6 +112,7 @@ function verdictOnAll({ meetAll, sheets }: Comparison, letters: ReadonlyMap<stri
     return hanging('Meets every limit: ', each.join(', '), io.columns);
   }
   const run = sheets.filter(({ fault }) => fault === undefined);
+  if (run.length === 0) return 'Nothing was run.';
   const fewest = run.reduce((best, sheet) => (sheet.broken.length < best.broken.length ? sheet : best), run[0]!);
   const count = fewest.broken.length;
   const alike = run.filter(({ broken }) => broken.length === count).map(({ id }) => letters.get(id)!);

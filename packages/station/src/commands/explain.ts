@@ -47,7 +47,8 @@ export async function explain(file: string, asked: string, options: ExplainOptio
     say(`${String(at + 1).padStart(3)}. `, `${step.text}${value}`);
     if (step.formula !== undefined) say('       ', step.formula);
     if (step.source !== undefined) say('       source: ', step.source);
-    for (const path of step.inputs ?? []) say('       from: ', inputText(path, source.origins));
+    for (const path of step.inputs ?? [])
+      for (const text of inputTexts(path, source.origins)) say('       from: ', text);
   }
   tellDrivers(finding, source.origins, say, () => io.out(`\n${ink.strong('What its spread comes from')}`));
   tellTried(finding, options.units, say, () => io.out(`\n${ink.strong('What was tried')}`));
@@ -104,9 +105,16 @@ function closest(asked: string, ids: readonly string[]): string[] {
   return [...ids].sort((a, b) => shared(b) - shared(a));
 }
 
-function inputText(path: string, origins: Origins): string {
-  const origin = originText(originAt(origins, path));
-  return origin === '' ? path : `${path}: ${origin}`;
+/** Parts of one input, such as those of a size or a path, that are told one by one. */
+const MOST_PARTS = 3;
+
+/** An input and where it came from; of one that has parts, where those came from. */
+function inputTexts(path: string, origins: Origins): string[] {
+  const whole = originText(originAt(origins, path));
+  if (whole !== '') return [`${path}: ${whole}`];
+  const parts = [...origins].filter(([at]) => at.startsWith(`${path}.`)).map(([, origin]) => originText(origin));
+  const texts = [...new Set(parts)].slice(0, MOST_PARTS);
+  return texts.length === 0 ? [path] : texts.map((text) => `${path}: ${text}`);
 }
 
 function originText(origin: Origin | undefined): string {

@@ -46,9 +46,8 @@ function byName(found: readonly Part[], io: Io): string {
     const kinds = found.filter((part) => part.group === group).map(({ kind }) => kind);
     return `${ink.strong(group)}\n${hanging('  ', kinds.join(' · '), io.columns)}`;
   });
-  const more = ink.faint(
-    'One in full: stillair parts and words of its name. All are generic; prices are invented, but typical.',
-  );
+  const hint = 'One in full: stillair parts and words of its name. All are generic; prices are invented, but typical.';
+  const more = ink.faint(hanging('', hint, io.columns));
   return [...lists, more].join('\n\n');
 }
 

@@ -1,0 +1,88 @@
+// One run of each command through the program as it is installed. `npm run setup` builds it; `npm test` does so first.
+
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it } from 'vitest';
+
+const bin = fileURLToPath(new URL('../bin/stillair.mjs', import.meta.url));
+const fixtures = fileURLToPath(new URL('../fixtures', import.meta.url));
+const hall = join(fixtures, 'hall.yaml');
+const scratch = mkdtempSync(join(tmpdir(), 'stillair-end-'));
+afterAll(() => rmSync(scratch, { recursive: true }));
+
+function stillair(...words: string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [bin, ...words], { encoding: 'utf8', cwd: scratch });
+  return { status, stdout, stderr };
+}
+
+describe('the built stillair', () => {
+  it('check: judges a file, in colourless text when piped', () => {
+    const { status, stdout, stderr } = stillair('check', hall, '--samples', '2');
+    expect({ status, stderr }).toEqual({ status: 1, stderr: '' });
+    expect(stdout).toMatch(/^Two machines in the hall cupboard\n/);
+    expect(stdout).not.toContain(String.fromCharCode(27));
+  });
+
+  it('check: gives the same bytes with two threads as with none', () => {
+    const [alone, spread] = ['1', '2'].map((workers) =>
+      stillair('check', hall, '--json', '--samples', '60', '--workers', workers),
+    );
+    expect(alone!.status).toBe(1);
+    expect(spread!.stdout).toBe(alone!.stdout);
+  });
+
+  it('explain: tells the reason of one number', () => {
+    expect(stillair('explain', hall, 'air-speed', '--samples', '0').stdout).toContain('From the inputs to the number');
+  });
+
+  it('compare: sets options side by side', () => {
+    expect(stillair('compare', hall, '--samples', '2').stdout).toMatch(/\nwhat +A +B +C {2}limit\n/);
+  });
+
+  it('day: writes the picture into a file', () => {
+    expect(stillair('day', hall, '--svg', 'day.svg')).toEqual({ status: 0, stdout: 'wrote day.svg\n', stderr: '' });
+    expect(readFileSync(join(scratch, 'day.svg'), 'utf8')).toContain('</svg>');
+  });
+
+  it('parts: tells a part of the catalogue', () => {
+    expect(stillair('parts', 'axial', '92', 'quiet').stdout).toContain('axial 92 mm quiet:');
+  });
+
+  it('network: solves a bare network', () => {
+    expect(stillair('network', join(fixtures, 'one-zone.yaml')).stdout).toContain('temperature, °C');
+  });
+
+  it('says what is wrong with a file that is none, with status 2', () => {
+    writeFileSync(join(scratch, 'picture.yaml'), new Uint8Array([137, 80, 78, 71, 0, 1]));
+    expect(stillair('check', 'picture.yaml')).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: 'stillair check: cannot read picture.yaml: it is not text: it holds zero bytes\n',
+    });
+    expect(stillair('check', '.').stderr).toBe('stillair check: cannot read .: it is a folder, not a file\n');
+  });
+
+  it('leaves quietly when the reader of a pipe goes', () => {
+    const command = `"${process.execPath}" "${bin}" parts | head -n 1; exit "\${PIPESTATUS[0]}"`;
+    const { stdout, stderr } = spawnSync('bash', ['-c', command], { encoding: 'utf8' });
+    expect({ stdout, stderr }).toEqual({ stdout: 'boards\n', stderr: '' });
+  });
+
+  it('stops with status 130 on an interrupt, and says what is missing', async () => {
+    const running = spawn(process.execPath, [bin, 'check', hall, '--samples', '5000'], {
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let stderr = '';
+    running.stderr.setEncoding('utf8').on('data', (text: string) => {
+      stderr += text;
+    });
+    running.stdout.resume();
+    setTimeout(() => running.kill('SIGINT'), 4000);
+    const status = await new Promise((resolve) => running.on('close', resolve));
+    expect(status).toBe(130);
+    expect(stderr).toMatch(/^Stopped: \d+ of 5000 samples ran/);
+  });
+});
