@@ -1,6 +1,7 @@
 // Every guideline that the air of the room is held against: value, averaging time, source, how it was known, standing.
 // Living-room values come first and decide; occupational ones are for trained workers on shift and stand apart.
-// Where several bodies publish values for one substance and time, the strictest decides and the others are told beside it.
+// Where several bodies publish values for one substance and time, the strictest of those that were read decides (at the source
+// or quoted; from memory only where there is nothing else), and the others are told beside it.
 
 import type { Limit } from '../measure.ts';
 
@@ -186,13 +187,13 @@ export const guidelines: readonly Guideline[] = [
   {
     id: 'shift-styrene',
     contaminant: 'styrene',
-    value: 215_000,
+    value: 85_200,
     window: 8 * HOUR,
     over: '8 h shift',
-    source: 'NIOSH recommended exposure limit, 50 ppm',
+    source: 'ACGIH threshold limit value of 1996, 20 ppm, as OSHA lists it',
     known: 'read',
     standing: 'occupational',
-    others: 'OSHA 100 ppm; ACGIH 10 ppm (2020); German limit 20 ppm',
+    others: 'NIOSH 50 ppm; OSHA 100 ppm; from memory ACGIH 10 ppm (2020)',
   },
   {
     id: 'shift-caprolactam',
