@@ -63,7 +63,7 @@ function bestMend(group: readonly Finding[]): Remark['mend'] {
   return best === undefined ? undefined : { says: best.says, verdict: best.verdict, worsens: best.worsens };
 }
 
-/** One sentence on the whole. It says which checks hold, never more. */
+/** One sentence on the whole. It says which checks hold and nothing beyond. */
 export function opening(findings: readonly Finding[]): string {
   const count = (verdict: Verdict): number => findings.filter((finding) => finding.verdict === verdict).length;
   const [holds, tight, fails, unknown] = [count('holds'), count('tight'), count('fails'), count('unknown')];
