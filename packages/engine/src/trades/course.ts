@@ -1,7 +1,7 @@
 // The course of one quantity over a day: the record's own rows, cubics between them where the record has slopes, else straight.
 // Peaks sit on rows, so they are exact; two rows with equal time are the two sides of a jump.
 
-import { hermite, hermiteCrossing, hermiteSlope } from '../day/hermite.ts';
+import { hermite, hermiteSlope } from '../day/hermite.ts';
 import type { DayRecord, Table } from '../day/record.ts';
 
 export interface Course {
@@ -179,11 +179,17 @@ export function firstReaching(course: Course, level: number, from: 'below' | 'ab
 }
 
 /** When the course crosses a level between the row before and `row`, which lie on different sides of it. */
-function crossingBefore({ times, values, slopes }: Course, row: number, level: number): number {
+function crossingBefore(course: Course, row: number, level: number): number {
+  const { times, values, slopes } = course;
   const [t0, y0, y1] = [times[row - 1]!, values[row - 1]!, values[row]!];
-  const length = times[row]! - t0;
-  if (slopes === undefined) return t0 + (length * (level - y0)) / (y1 - y0 || 1);
-  return t0 + length * hermiteCrossing(level, length, y0, slopes[row - 1]!, y1, slopes[row]!, 0, 1);
+  if (slopes === undefined) return t0 + ((times[row]! - t0) * (level - y0)) / (y1 - y0 || 1);
+  let [low, high] = [t0, times[row]!];
+  for (let halving = 0; halving < 40; halving += 1) {
+    const middle = (low + high) / 2;
+    if (valueAfter(course, row - 1, middle) < level === y0 < level) low = middle;
+    else high = middle;
+  }
+  return high;
 }
 
 /**

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Cabinet } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import type { Remedy } from './measure.ts';
+import type { FanPart } from './plant.ts';
 import {
   cleanerAir,
   coolerBay,
@@ -128,7 +129,7 @@ describe('what a remedy changes', () => {
 
   it('exact: a stronger fan has more pressure in the same frame; the other is a blower', () => {
     const [axial, blower] = strongerFan(cabinet, 'exhaust').map(
-      (remedy) => edited(SHORT, remedy).paths['exhaust']!.parts[1] as { kind: string; curve: [number, number][] },
+      (remedy) => edited(SHORT, remedy).paths['exhaust']!.parts[1] as FanPart,
     );
     expect(axial!.kind).toBe('axial 92 mm strong');
     expect(blower!.kind).toMatch(/blower/);
