@@ -207,16 +207,16 @@ export function checkRegistries(check: Check): void {
   }
 }
 
-function checkOverride(check: Check, path: string, written: string | number): void {
-  const at: FilePath = ['overrides', path];
-  const segments = splitPath(path);
+function checkOverride(check: Check, name: string, written: string | number): void {
+  const at: FilePath = ['overrides', name];
+  const segments = splitPath(name);
   const found = segments === undefined ? undefined : findOverride(segments);
   if (found === undefined) {
     unknownKey(
       check,
       at,
       'override',
-      path,
+      name,
       overrideRegistry.map((override) => override.path),
     );
     return;
@@ -239,6 +239,24 @@ function checkOverride(check: Check, path: string, written: string | number): vo
         id,
         known[section] ?? [],
       );
+  }
+  const path = check.spec.air?.[found.ids[0] ?? ''];
+  if (
+    found.override.path === 'air.*.effective-area' &&
+    path !== undefined &&
+    path.hole === undefined &&
+    !(path.parts ?? []).some(({ part }) => part === 'hole')
+  ) {
+    check.say(
+      at,
+      {
+        code: 'override-idle',
+        what: `${quoted(found.ids[0]!)} has no hole whose area this could replace`,
+        allowed: 'an air path with hole:, or a hole among its parts',
+        mend: 'add the hole to the path',
+      },
+      { key: true },
+    );
   }
   checkQuantity(check, at, found.override.kind, written);
 }

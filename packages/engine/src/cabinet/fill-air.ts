@@ -4,9 +4,10 @@ import type { Bay, CabinetPath, FaceName, HeatPart, PathPart, SensorPart, Size }
 import { findPart } from './catalogue.ts';
 import { defaults } from './defaults.ts';
 import { fillControl } from './fill-control.ts';
-import { fillPart, type PartPlace } from './fill-part.ts';
+import { areaOf, fillPart, type PartPlace } from './fill-part.ts';
 import { noted } from './fill-room.ts';
 import type { Ledger } from './ledger.ts';
+import { overrideOf } from './overrides.ts';
 import type { FilePath } from './source-tree.ts';
 import type { FileSpec, HeatKindSpec, PartSpec, PathSpec, PlaceSpec } from './spec.ts';
 
@@ -43,6 +44,14 @@ function fillPath(
       ledger,
     ),
   );
+  const override = overrideOf(spec, `air.${id}.effective-area`);
+  const opening = parts.findIndex(({ part }) => part === 'hole');
+  const hole = parts[opening];
+  if (override !== undefined && hole?.part === 'hole') {
+    const discharge = override.value / (areaOf(hole.section) * hole.count);
+    ledger.note(`${at}.parts.${opening}.dischargeCoefficient`, ledger.given(['overrides', `air.${id}.effective-area`]));
+    parts[opening] = { ...hole, dischargeCoefficient: discharge };
+  }
   const outside = [path.from, path.to].includes('outdoors');
   return {
     from: path.from,

@@ -2,6 +2,7 @@
 
 import type { Day, Job, Material } from './cabinet.ts';
 import { defaults } from './defaults.ts';
+import { materialOn } from './fill-materials.ts';
 import { fillCourse, noted } from './fill-room.ts';
 import type { Ledger } from './ledger.ts';
 import type { FilePath } from './source-tree.ts';
@@ -69,10 +70,11 @@ function fillJob(
   at: string,
   job: JobSpec,
   file: FilePath,
-  { machines = {} }: FileSpec,
+  spec: FileSpec,
   materials: Readonly<Record<string, Material>>,
   ledger: Ledger,
 ): Job {
+  const machine = job.machine ?? Object.keys(spec.machines ?? {})[0]!;
   const material = materials[job.material]!;
   const duration = ledger.number(`${at}.duration`, [{ quantity: job.for, file: [...file, 'for'] }], {
     value: 3600,
@@ -81,8 +83,8 @@ function fillJob(
   ledger.note(`${at}.start`, ledger.given([...file, 'start']));
   const { value, low, high, why } = defaults.printRate;
   return {
-    machine: job.machine ?? Object.keys(machines)[0]!,
-    material: job.material,
+    machine,
+    material: materialOn(machine, job.material, spec),
     start: job.start,
     duration,
     nozzle: ledger.number(`${at}.nozzle`, [{ quantity: job.nozzle, file: [...file, 'nozzle'] }], {

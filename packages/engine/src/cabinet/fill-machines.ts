@@ -1,32 +1,53 @@
-// Machines and materials: a kind of the catalogue, with whatever the file overrules.
+// Machines: a kind of the catalogue, with whatever the file overrules.
 
-import type { Bed, Chamber, Machine, Material } from './cabinet.ts';
-import { findPart, kindsOf } from './catalogue.ts';
+import type { Bed, Chamber, Machine } from './cabinet.ts';
+import { findPart } from './catalogue.ts';
 import { contaminants } from './contaminants.ts';
 import { fillBuild } from './fill-carcass.ts';
 import type { Candidate, Fallback, Ledger } from './ledger.ts';
-import { spreadOf } from './ledger.ts';
+import { overrideOf } from './overrides.ts';
 import type { FilePath } from './source-tree.ts';
-import type { Amounts, ChamberSpec, FileSpec, Given, MachineKindSpec, MachineSpec, MaterialSpec } from './spec.ts';
+import type { Amounts, ChamberSpec, FileSpec, Given, MachineKindSpec, MachineSpec } from './spec.ts';
 
 /** Used when neither the file nor its kind says it. */
-const unsaid = (value: number, how: string): Fallback => ({ value, how });
+export function unsaid(value: number, how: string): Fallback {
+  return { value, how };
+}
 
 export function fillMachines(spec: FileSpec, ledger: Ledger): Readonly<Record<string, Machine>> {
   return Object.fromEntries(
-    Object.entries(spec.machines ?? {}).map(([id, machine]) => [id, fillMachine(id, machine, spec, ledger)]),
+    Object.entries(spec.machines ?? {}).map(([id, machine]) => [
+      id,
+      withHeat(id, fillMachine(id, machine, spec, ledger), spec, ledger),
+    ]),
   );
 }
 
+/** A measured heat of everything but the bed scales its three parts. */
+function withHeat(id: string, machine: Machine, spec: FileSpec, ledger: Ledger): Machine {
+  const override = overrideOf(spec, `machines.${id}.heat`);
+  const { hotEnd, motors, electronics } = machine;
+  const sum = hotEnd + motors + electronics;
+  if (override === undefined || sum <= 0) return machine;
+  for (const part of ['hotEnd', 'motors', 'electronics']) {
+    ledger.note(`machines.${id}.${part}`, {
+      kind: 'derived',
+      how: `scaled so that hot end, motors and electronics give ${override.value} W together, as the file overrides`,
+    });
+  }
+  const factor = override.value / sum;
+  return { ...machine, hotEnd: hotEnd * factor, motors: motors * factor, electronics: electronics * factor };
+}
+
 /** The file's own value, else that of the kind. */
-interface TwoPlaces<T> {
+export interface TwoPlaces<T> {
   readonly own: T;
   readonly kind: T;
   readonly file: FilePath;
   readonly entry: { readonly file: FilePath } | { readonly part: string; readonly source: string };
 }
 
-function candidates<T>(
+export function candidates<T>(
   { own, kind, file, entry }: TwoPlaces<T>,
   read: (spec: T) => Given,
   ...keys: string[]
@@ -287,67 +308,7 @@ export function fillEfficiency<T>(
   );
 }
 
-/** Every material of the catalogue and of the file. Emissions of those that jobs use carry their spread. */
-export function fillMaterials(spec: FileSpec, ledger: Ledger): Readonly<Record<string, Material>> {
-  const used = new Set(
-    Object.values(spec.days).flatMap(({ jobs = {} }) => Object.values(jobs).map(({ material }) => material)),
-  );
-  const names = new Set([...Object.keys(spec.materials ?? {}), ...kindsOf(spec.parts, 'materials')]);
-  return Object.fromEntries([...names].map((id) => [id, fillMaterial(id, spec, ledger, used.has(id))]));
-}
-
-function fillMaterial(id: string, { materials = {}, parts }: FileSpec, ledger: Ledger, used: boolean): Material {
-  const own: MaterialSpec = materials[id] ?? {};
-  const like = own.like ?? id;
-  const found = findPart(parts, 'materials', like) ?? findPart(parts, 'materials', 'PLA')!;
-  const places: TwoPlaces<MaterialSpec> = {
-    own,
-    kind: found.spec,
-    file: ['materials', id],
-    entry: found.own
-      ? { file: ['parts', 'materials', like] }
-      : { part: `materials.${found.kind}`, source: found.source },
-  };
-  const at = `materials.${id}`;
-  const number = (path: string, key: keyof MaterialSpec, value: number): number =>
-    ledger.number(
-      `${at}.${path}`,
-      candidates(places, (material) => material[key] as Given, key),
-      unsaid(value, 'typical, from memory'),
-    );
-  const band = (
-    path: string,
-    key: 'prints-well' | 'prints-best',
-    otherwise: readonly [number, number],
-  ): readonly [number, number] => {
-    ledger.note(`${at}.${path}`, own[key] === undefined ? noteOf(places) : ledger.given(['materials', id, key]));
-    return own[key] ?? found.spec[key] ?? otherwise;
-  };
-  const emissions = contaminants.flatMap((contaminant) => {
-    const rate = own.emissions?.[contaminant] ?? found.spec.emissions?.[contaminant];
-    if (rate === undefined) return [];
-    const path = `${at}.emissions.${contaminant}`;
-    const given = own.emissions?.[contaminant] !== undefined;
-    const origin = given ? ledger.given(['materials', id, 'emissions', contaminant]) : noteOf(places);
-    const { value, low = value, high = value } = rate;
-    const spread = spreadOf(rate);
-    ledger.note(path, origin);
-    if (used && spread !== undefined)
-      ledger.note(`${path}.p50`, { ...origin, spread: { ...spread, shape: 'log-normal' } });
-    return [[contaminant, { p10: low, p50: value, p90: high }] as const];
-  });
-  return {
-    nozzle: number('nozzle', 'nozzle', 493.15),
-    bed: number('bed', 'bed', 333.15),
-    bandWell: band('bandWell', 'prints-well', [288.15, 318.15]),
-    bandBest: band('bandBest', 'prints-best', [291.15, 313.15]),
-    draughtLimit: number('draughtLimit', 'draught', 0.3),
-    density: number('density', 'density', 1200),
-    emissions: Object.fromEntries(emissions),
-  };
-}
-
-function noteOf<T>({ entry, file }: TwoPlaces<T>): { kind: 'catalogue'; part: string; source: string } {
+export function noteOf<T>({ entry, file }: TwoPlaces<T>): { kind: 'catalogue'; part: string; source: string } {
   return 'part' in entry
     ? { kind: 'catalogue', ...entry }
     : { kind: 'catalogue', part: entry.file.join('.'), source: `the cabinet file, as ${file.join('.')} says` };

@@ -6,6 +6,7 @@ import type { Outdoors, Person, Room, Size } from './cabinet.ts';
 import { contaminants } from './contaminants.ts';
 import { type Assumption, defaults, ROOM_TEMPERATURE_DOUBT } from './defaults.ts';
 import type { Ledger } from './ledger.ts';
+import { overrideOf } from './overrides.ts';
 import type { FilePath } from './source-tree.ts';
 import type { Amounts, Course, FileSpec } from './spec.ts';
 
@@ -23,7 +24,7 @@ const outdoorBackground: Readonly<Record<string, Assumption>> = {
   TVOC: defaults.outdoorTvoc,
 };
 
-export function fillRoom({ room = {} }: FileSpec, ledger: Ledger): Room {
+export function fillRoom({ room = {}, overrides }: FileSpec, ledger: Ledger): Room {
   const size = fillRoomSize(room.size, ledger);
   const floor = size.width * size.depth;
   const walls = 2 * (floor + (size.width + size.depth) * size.height);
@@ -50,10 +51,17 @@ export function fillRoom({ room = {} }: FileSpec, ledger: Ledger): Room {
       [{ quantity: room['air-changes'], file: ['room', 'air-changes'] }],
       defaults.roomAirChanges,
     ),
-    heatLoss: ledger.number('room.heatLoss', [{ quantity: room['heat-loss'], file: ['room', 'heat-loss'] }], {
-      value: loss,
-      how: `0.7 W/(m² K) over all faces of the room; ${defaults.roomLossPerArea.why}`,
-    }),
+    heatLoss: ledger.number(
+      'room.heatLoss',
+      [
+        { quantity: overrideOf({ overrides }, 'room.heat-loss'), file: ['overrides', 'room.heat-loss'] },
+        { quantity: room['heat-loss'], file: ['room', 'heat-loss'] },
+      ],
+      {
+        value: loss,
+        how: `0.7 W/(m² K) over all faces of the room; ${defaults.roomLossPerArea.why}`,
+      },
+    ),
     heatCapacity: ledger.number(
       'room.heatCapacity',
       [{ quantity: room['heat-capacity'], file: ['room', 'heat-capacity'] }],

@@ -8,13 +8,14 @@ import { splitPath } from './edit-path.ts';
 import { fillHeats, fillPaths, fillSensors } from './fill-air.ts';
 import { fillBays, fillDoors, fillFaces, fillInside, fillPartitions } from './fill-carcass.ts';
 import { fillDays } from './fill-days.ts';
-import { fillMachines, fillMaterials } from './fill-machines.ts';
+import { fillMachines } from './fill-machines.ts';
+import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
 import { fillPrices } from './fill-prices.ts';
 import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
 import { createLedger, type Ledger } from './ledger.ts';
 import { limitKinds } from './limits.ts';
 import type { Origins } from './origin.ts';
-import { factorNames, findOverride } from './overrides.ts';
+import { factorNames, findOverride, overrideOf } from './overrides.ts';
 import type { SourceTree } from './source-tree.ts';
 import type { FileSpec } from './spec.ts';
 
@@ -25,7 +26,7 @@ export function fillCabinet(
   const ledger = createLedger(tree);
   const inside = fillInside(spec, ledger);
   const bays = fillBays(spec, inside, ledger);
-  const materials = fillMaterials(spec, ledger);
+  const materials = fillOwnEmissions(spec, fillMaterials(spec, ledger), ledger);
   const carcass = {
     inside,
     faces: fillFaces(spec, ledger),
@@ -73,10 +74,11 @@ function fillFactors({ overrides = {}, room }: FileSpec, ledger: Ledger): Factor
   const { low, high, value, why } = defaults.roomLossPerArea;
   const roomLoss: Assumption = { value: 1, low: low / value, high: high / value, shape: 'log-normal', why };
   const factors = Object.entries(factorNames).map(([key, name]) => {
-    const written = overrides[`factors.${key}`];
-    const read = written === undefined ? undefined : parseQuantity('number', String(written));
-    const quantity = read === undefined || isFault(read) ? undefined : read;
-    const assumed = name === 'roomHeatLoss' && room?.['heat-loss'] === undefined ? roomLoss : factorDefaults[name];
+    const quantity = overrideOf({ overrides }, `factors.${key}`);
+    const assumed =
+      name === 'roomHeatLoss' && room?.['heat-loss'] === undefined && overrides['room.heat-loss'] === undefined
+        ? roomLoss
+        : factorDefaults[name];
     const fallback = assumed ?? { value: 1, how: 'nothing has corrected it' };
     return [
       name,

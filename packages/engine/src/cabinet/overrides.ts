@@ -1,9 +1,11 @@
 // The one registry of overrides: what a person may put in place of a derived quantity, by its path in the file, its unit,
 // and under which path of the cabinet the engine finds it.
 
+import { isFault, parseQuantity, type Quantity } from '../units/quantity.ts';
 import type { KindName } from '../units/unit-table.ts';
 import type { Factors } from './cabinet.ts';
 import { contaminants, rateKind } from './contaminants.ts';
+import type { FileSpec } from './spec.ts';
 
 export interface Override {
   /** Path in the file; `*` stands for an id. */
@@ -71,28 +73,16 @@ export const overrideRegistry: readonly Override[] = [
     cabinet: 'bays.*.leakage',
   },
   {
-    path: 'machines.*.bed-power',
-    kind: 'power',
-    replaces: 'power of a bed while its job runs, instead of a bed held at its set-point',
-    cabinet: 'machines.*.bedPower',
-  },
-  {
     path: 'machines.*.heat',
     kind: 'power',
-    replaces: 'heat of everything but the bed while a job runs',
+    replaces: 'heat of hot end, motors and electronics together while a job runs, at the reference nozzle temperature',
     cabinet: 'machines.*.heat',
   },
   {
     path: 'air.*.effective-area',
     kind: 'area',
-    replaces: 'discharge coefficient times area of the holes of a path',
+    replaces: 'discharge coefficient times area of the hole of a path',
     cabinet: 'paths.*.effectiveArea',
-  },
-  {
-    path: 'air.*.flow',
-    kind: 'flow',
-    replaces: 'flow of a path while its fan runs, as measured',
-    cabinet: 'paths.*.flow',
   },
   ...contaminants.map(
     (contaminant): Override => ({
@@ -134,4 +124,12 @@ function match(pattern: string, segments: readonly string[]): string[] | undefin
     else if (piece !== segment) return undefined;
   }
   return segments.length <= pieces.length ? ids : undefined;
+}
+
+/** What the file puts in place of a derived quantity, if it does. */
+export function overrideOf({ overrides = {} }: Pick<FileSpec, 'overrides'>, path: string): Quantity | undefined {
+  const kind = findOverride(path.split('.'))?.override.kind;
+  if (kind === undefined || !Object.hasOwn(overrides, path)) return undefined;
+  const read = parseQuantity(kind, String(overrides[path]));
+  return isFault(read) ? undefined : read;
 }

@@ -155,6 +155,45 @@ describe('a file with every key', () => {
   });
 });
 
+describe('overrides', () => {
+  const first = text('first.yaml');
+  const withOverrides = (...lines: string[]): Cabinet =>
+    read(`${first}overrides:\n${lines.map((line) => `  ${line}\n`).join('')}`).cabinet;
+
+  it('exact: each takes the place of what it replaces', () => {
+    const cabinet = withOverrides(
+      'room.heat-loss: 80 W/K',
+      'air.intake.effective-area: 20 cm2',
+      'machines.left.heat: 74 W',
+      'factors.bed-loss: 1.2',
+    );
+    expect(cabinet.room.heatLoss).toBe(80);
+    const [hole] = cabinet.paths['intake']!.parts;
+    expect(hole?.part === 'hole' && hole.dischargeCoefficient * (Math.PI / 4) * 0.08 ** 2).toBeCloseTo(20e-4, 12);
+    const { hotEnd, motors, electronics } = cabinet.machines['left']!;
+    expect(hotEnd + motors + electronics).toBeCloseTo(74, 9);
+    expect(hotEnd / motors).toBeCloseTo(16 / 14, 9);
+    expect(cabinet.factors.bedLoss).toBe(1.2);
+  });
+
+  it('exact: what a machine gives off is its own, and the material elsewhere stays as it is', () => {
+    const cabinet = withOverrides('machines.left.emission.particles: 6e9 /min (3e9 to 1.2e10 /min)');
+    expect(cabinet.days['usual']!.jobs['bracket']!.material).toBe('ABS on left');
+    expect(cabinet.materials['ABS on left']!.emissions['particles']).toEqual({ p10: 5e7, p50: 1e8, p90: 2e8 });
+    expect(cabinet.materials['ABS on left']!.emissions['styrene']).toEqual(
+      cabinet.materials['ABS']!.emissions['styrene'],
+    );
+    expect(cabinet.materials['ABS']!.emissions['particles']!.p50).toBeCloseTo(1e10 / 60, 3);
+  });
+
+  it('property: without a given heat loss its factor carries the doubt; with one nothing does', () => {
+    const doubt = (lines: string): boolean =>
+      read(first + lines).origins.get('factors.roomHeatLoss')?.spread !== undefined;
+    expect(doubt('')).toBe(true);
+    expect(doubt('overrides: { room.heat-loss: 80 W/K }\n')).toBe(false);
+  });
+});
+
 describe('edits from outside', () => {
   const first = text('first.yaml');
 

@@ -7,14 +7,15 @@ import { type KindName, kindNames } from './unit-table.ts';
 describe('texts for people', () => {
   it.each<[KindName, number, string, string]>([
     ['length', 0.82, '820 mm', '32.3 in'],
-    ['length', 0.0007, '0.7 mm', '0.03 in'],
+    ['length', 0.0007, '0.7 mm', '0.028 in'],
     ['length', 12, '12 m', '39.4 ft'],
     ['area', 0.005, '50 cm²', '7.8 in²'],
     ['temperature', 309.55, '36.4 °C', '97.5 °F'],
     ['temperature-difference', 5, '5 K', '9 °F'],
     ['flow', 30 / 3600, '30 m³/h', '17.7 cfm'],
     ['pressure', 29.89, '29.9 Pa', '0.12 inH2O'],
-    ['pressure', 0.0123, '0.01 Pa', '4.94e-5 inH2O'],
+    ['pressure', 0.0123, '0.012 Pa', '4.94e-5 inH2O'],
+    ['length', 0.00015, '0.15 mm', '0.0059 in'],
     ['mass', 0.25, '250 g', '8.8 oz'],
     ['power', 1234.5, '1235 W', '1235 W'],
     ['energy', 3.6e6, '1 kWh', '1 kWh'],

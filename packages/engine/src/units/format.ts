@@ -138,12 +138,12 @@ export function shownUnitName(kind: KindName, value: number, system: UnitSystem 
 export function formatNumber(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return 'unknown';
   const size = Math.abs(value);
-  if (size >= 1e6) return exponent(value);
-  if (size === 0 || size < 1e-12) return '0';
+  if (size < 1e-12) return '0';
+  if (size >= 1e6 || size < 1e-3) return exponent(value);
   const magnitude = Math.floor(Math.log10(size));
-  const places = Math.max(0, Math.min(decimals, DIGITS - 1 - magnitude));
+  // Below 1, two digits are kept whatever the unit's usual decimals: a gap of 0.15 mm is no gap of 0.2 mm.
+  const places = Math.max(0, Math.min(Math.max(decimals, size < 1 ? 1 - magnitude : 0), DIGITS - 1 - magnitude));
   const fixed = value.toFixed(places);
-  if (Number(fixed) === 0) return exponent(value);
   return places === 0 ? fixed : fixed.replace(/\.?0+$/, '');
 }
 

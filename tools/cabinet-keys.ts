@@ -1,0 +1,188 @@
+// The table of every key of the cabinet file, for docs/cabinet-file.md: from the schema that reads it and the defaults that fill it.
+
+import {
+  type Assumption,
+  cabinetSchema,
+  type DefaultName,
+  defaults,
+  formatBand,
+  formatQuantity,
+  type KindName,
+  limitKinds,
+  overrideRegistry,
+} from '@stillair/engine';
+
+interface Node {
+  readonly description?: string;
+  readonly properties?: Readonly<Record<string, Node>>;
+  readonly required?: readonly string[];
+  readonly additionalProperties?: Node | false;
+  readonly items?: Node;
+  readonly anyOf?: readonly Node[];
+}
+
+/** What is taken when a key is left out: a default with its spread, or words. */
+const leftOut: Readonly<Record<string, readonly [DefaultName, KindName] | string>> = {
+  title: 'Cabinet',
+  currency: 'EUR',
+  'room.size': '4 m x 3.5 m x 2.5 m (width 3 to 5.5 m)',
+  'room.temperature': ['roomTemperature', 'temperature'],
+  'room.held': 'no',
+  'room.humidity': ['roomHumidity', 'share'],
+  'room.air-changes': ['roomAirChanges', 'air-change'],
+  'room.heat-loss': ['roomLossPerArea', 'u-value'],
+  'room.heat-capacity': '24 kJ/K for each m² of floor (12 to 60 kJ/K)',
+  'room.background.particles': ['roomParticles', 'particle-concentration'],
+  'room.background.PM2.5': ['roomFineDust', 'mass-concentration'],
+  'room.background.TVOC': ['roomTvoc', 'mass-concentration'],
+  'room.deposition': ['roomDeposition', 'loss-rate'],
+  'room.air-cleaner': '0 m³/h',
+  'outdoors.temperature': ['outdoorTemperature', 'temperature'],
+  'outdoors.humidity': ['outdoorHumidity', 'share'],
+  'outdoors.wind': ['outdoorWind', 'speed'],
+  'outdoors.background.particles': ['outdoorParticles', 'particle-concentration'],
+  'outdoors.background.PM2.5': ['outdoorFineDust', 'mass-concentration'],
+  'outdoors.background.TVOC': ['outdoorTvoc', 'mass-concentration'],
+  people: 'one, at a desk in front of the cabinet',
+  'people.*.at': '1.5 m (1 to 2.5 m) in front of the middle, 1.2 m up',
+  'people.*.hours': '9:00 to 17:00',
+  'cabinet.faces.*.made-of': 'as the carcass',
+  'cabinet.faces.*.against': 'room; floor for the bottom',
+  'cabinet.faces.*.gap': '30 mm (10 to 80 mm) against a wall, 0 mm on the floor',
+  'cabinet.doors.*.made-of': 'as the carcass',
+  'cabinet.doors.*.face': 'front',
+  'cabinet.doors.*.bays': 'all',
+  'cabinet.doors.*.seal-gap': ['sealGap', 'length'],
+  'cabinet.doors.*.seal-depth': ['sealDepth', 'length'],
+  'cabinet.doors.*.sun': 'none',
+  'cabinet.joint-gap': ['jointGap', 'length'],
+  bays: 'one, called inside',
+  'bays.*.z': 'the whole height',
+  'bays.*.x': 'the whole width',
+  'bays.*.air-zones': '2 when a machine stands in it, else 1',
+  'shelves.*.made-of': 'as the carcass',
+  'machines.*.bay': 'the only one',
+  'machines.*.at': 'the middle of the bay',
+  'air.*.count': '1',
+  'air.*.at.face': 'back; the shelf between two bays',
+  'air.*.at.along': 'the middle',
+  'air.*.at.z': 'low for air that comes in, high for air that goes out',
+  'air.*.blows': 'in',
+  'air.*.wind': ['windCoefficient', 'number'],
+  'air.*.parts[hole].discharge': ['discharge', 'number'],
+  'air.*.parts[fan].speed': '100 %',
+  'air.*.parts[fan].control': 'always',
+  'air.*.parts[filter].seat-gap': ['seatGap', 'length'],
+  'air.*.parts[filter].seat-depth': ['seatDepth', 'length'],
+  'air.*.parts[filter].loading': '0 %',
+  'air.*.parts[carbon].load': '0 %',
+  'air.*.parts[duct].length': ['ductLength', 'length'],
+  'sensors.*.height': 'half way up the bay',
+  'sensors.*.offset': ['sensorOffset', 'temperature-difference'],
+  'sensors.*.lag': ['sensorLag', 'duration'],
+  'heats.*.bay': 'the only one',
+  'heats.*.control': 'always',
+  'days.*.title': 'its id',
+  'days.*.length': '24 h',
+  'days.*.jobs.*.machine': 'the only one',
+  'days.*.jobs.*.nozzle': "the material's",
+  'days.*.jobs.*.bed': "the material's",
+  'days.*.jobs.*.mass': '12 g for each hour (6 to 25 g)',
+  'days.*.jobs.*.part-size': ['partSize', 'length'],
+  'days.*.doors[].door': 'the only one',
+  'days.*.repeated': 'no',
+};
+
+/** Sections in which a kind of the catalogue stands for whatever is left out. */
+const FROM_KIND = /^(?:machines\.\*|heats\.\*|materials\.\*|air\.\*\.parts\[\w+\])\./;
+
+/** Parts of one's own have the keys of the places that use them; they are told once. */
+const TOLD_ELSEWHERE = /^parts\.(?!boards|seals)\w+\.\*\./;
+
+/** The map of a build-up, and the one door, are told at the first place that may have them. */
+const BUILD_OR_DOOR = /^(?!cabinet\.made-of\.).*\.made-of\.\w|^cabinet\.door\./;
+
+/** Wherever one contaminant may stand, the others may. */
+const OTHER_VAPOURS = /\.(?:styrene|ethylbenzene|caprolactam|lactide|formaldehyde|acetaldehyde)$/;
+
+export function keyTable(): string {
+  const rows: string[] = [];
+  const used = new Set<string>();
+  const seen = new Set<string>();
+  walk(cabinetSchema() as Node, '', (written, node, needed) => {
+    const path = written.replace(/^cabinet\.faces\.\w+/, 'cabinet.faces.*');
+    if (TOLD_ELSEWHERE.test(path) || OTHER_VAPOURS.test(path) || BUILD_OR_DOOR.test(path) || seen.has(path)) return;
+    seen.add(path);
+    const text = leftOut[path];
+    if (text !== undefined) used.add(path);
+    const without = needed
+      ? '**needed**'
+      : text === undefined
+        ? FROM_KIND.test(path)
+          ? 'as the kind'
+          : ''
+        : textOf(text);
+    rows.push(`| \`${path}\` | ${(node.description ?? '').replaceAll('|', '\\|')} | ${without} |`);
+  });
+  const unused = Object.keys(leftOut).filter((path) => !used.has(path));
+  if (unused.length > 0) throw new Error(`defaults of keys that are none: ${unused.join(', ')}`);
+  return [
+    '| key | what it is | when it is left out |',
+    '| --- | --- | --- |',
+    ...rows,
+    '',
+    'Where `particles`, `PM2.5` and `TVOC` may stand, so may `styrene`, `ethylbenzene`, `caprolactam`, `lactide`, `formaldehyde` and',
+    '`acetaldehyde`, in µg/m3 or µg/min; what is not given is 0.',
+    '',
+    '### Overrides',
+    '',
+    '| path | unit as in | what it replaces |',
+    '| --- | --- | --- |',
+    ...overrideRegistry
+      .filter(({ path }) => !OTHER_VAPOURS.test(path))
+      .map(({ path, kind, replaces }) => `| \`${path}\` | ${example(kind)} | ${replaces} |`),
+    '',
+    '### Limits',
+    '',
+    '| id | unit as in |',
+    '| --- | --- |',
+    ...Object.entries(limitKinds).map(([id, kind]) => `| \`${id}\` | ${example(kind)} |`),
+  ].join('\n');
+}
+
+function textOf(text: readonly [DefaultName, KindName] | string): string {
+  if (typeof text === 'string') return text;
+  const [name, kind] = text;
+  const { value, low, high, why }: Assumption = defaults[name];
+  const unit = name === 'roomLossPerArea' ? ' for each m² of its walls, floor and ceiling' : '';
+  return `${formatQuantity(kind, value)} (${formatBand(kind, low, high)})${unit}: ${why}`;
+}
+
+function example(kind: KindName): string {
+  return kind === 'number'
+    ? 'a plain number'
+    : formatQuantity(kind, { temperature: 313.15, duration: 3600 }[kind as string] ?? 1);
+}
+
+function walk(node: Node, path: string, see: (path: string, node: Node, needed: boolean) => void): void {
+  for (const [key, inner] of Object.entries(node.properties ?? {})) {
+    const below = path === '' ? key : `${path}.${key}`;
+    see(below, inner, node.required?.includes(key) === true);
+    walk(inner, below, see);
+  }
+  if (node.additionalProperties !== undefined && node.additionalProperties !== false) {
+    const inner = node.additionalProperties;
+    if (inner.properties !== undefined || inner.anyOf !== undefined) walk(inner, `${path}.*`, see);
+  }
+  if (node.items !== undefined) walkItems(node.items, path, see);
+  for (const branch of node.anyOf ?? []) walk(branch, path, see);
+}
+
+/** Items told apart by their one own key are named by it: `parts[fan]`. */
+function walkItems(items: Node, path: string, see: (path: string, node: Node, needed: boolean) => void): void {
+  if (items.anyOf === undefined) {
+    walk(items, `${path}[]`, see);
+    return;
+  }
+  for (const branch of items.anyOf) walk(branch, `${path}[${branch.required?.[0] ?? ''}]`, see);
+}
