@@ -22,7 +22,7 @@ const jump = course([0, 1], [10, 1], [10, 5], [20, 5]);
 
 describe('course', () => {
   it('exact: a tent has its peak, its integral and its time above half height', () => {
-    expect(largest(tent)).toEqual({ value: 10, time: 10 });
+    expect(largest(tent)).toEqual({ value: 10, time: 10, row: 1 });
     expect(integralOf(tent)).toBe(100);
     expect(timeAbove(tent, 5)).toBe(10);
     expect(meanOf(within(tent, 5, 15))).toBe(7.5);

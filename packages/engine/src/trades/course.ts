@@ -18,6 +18,11 @@ export interface Moment {
   readonly time: number;
 }
 
+/** A moment that is a row of a course: at a jump it tells which side is meant. */
+export interface RowMoment extends Moment {
+  readonly row: number;
+}
+
 /** Columns already taken out of a table: many measures ask for the same few. */
 const taken = new WeakMap<Table, Map<string, Course>>();
 
@@ -95,16 +100,16 @@ export function valueAt(course: Course, time: number): number {
   return valueAfter(course, rowBefore(course.times, time), time);
 }
 
-export function largest({ times, values }: Course): Moment {
+export function largest({ times, values }: Course): RowMoment {
   let best = 0;
   for (let row = 1; row < values.length; row += 1) if (values[row]! > values[best]!) best = row;
-  return { value: values[best]!, time: times[best]! };
+  return { value: values[best]!, time: times[best]!, row: best };
 }
 
-export function smallest({ times, values }: Course): Moment {
+export function smallest({ times, values }: Course): RowMoment {
   let best = 0;
   for (let row = 1; row < values.length; row += 1) if (values[row]! < values[best]!) best = row;
-  return { value: values[best]!, time: times[best]! };
+  return { value: values[best]!, time: times[best]!, row: best };
 }
 
 /** Time integral, exact for the lines between rows. */

@@ -142,6 +142,15 @@ describe('noise of the fans', () => {
     expect(measureOf(silent, 'fan-noise-night')).toMatchObject({ value: 0, steps: [{ text: 'no fan runs then' }] });
   });
 
+  it('exact: at the moment a fan starts its level is told among the steps', () => {
+    const times = [0, 9 * HOUR, 9 * HOUR, 15 * HOUR, 86400];
+    const { steps } = measureOf(
+      runByHand({ times, fanSpeeds: { 'exhaust.fan': (t) => (t >= 9 * HOUR ? 1 : 0) } }),
+      'fan-noise',
+    );
+    expect(steps[0]).toMatchObject({ value: 30 });
+  });
+
   it('property: has a limit only when the person has set one', () => {
     expect(measureOf(runByHand(), 'fan-noise').limit).toBeUndefined();
     const wished = { ...cabinetByHand, limits: { 'fan-noise': 25 } };

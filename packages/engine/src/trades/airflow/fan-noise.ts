@@ -4,7 +4,7 @@ import { fanNoise as levelAtSpeed } from '@stillair/physics';
 import { formatClock } from '../../units/format.ts';
 import { fanShares } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { courseFrom, largest, type Moment } from '../course.ts';
+import { courseFrom, largest, type RowMoment } from '../course.ts';
 import type { DayRun, Measure } from '../measure.ts';
 import { fansIn } from '../plant.ts';
 import { quieterFan } from '../remedies.ts';
@@ -28,7 +28,7 @@ export function fanNoise(run: DayRun): Measure[] {
     const clock = times[row]! % DAY;
     return clock < NIGHT.end || clock >= NIGHT.start;
   };
-  const loudest = (counts: (row: number) => boolean): Moment =>
+  const loudest = (counts: (row: number) => boolean): RowMoment =>
     largest(courseFrom(run.record, (row) => (counts(row) ? levelOf(sources, row) : Number.NEGATIVE_INFINITY)));
   return [
     measure(
@@ -74,12 +74,11 @@ function measure(
   quantity: string,
   title: string,
   sources: readonly Source[],
-  { value, time }: Moment,
+  { value, time, row }: RowMoment,
   when: 'day' | 'night',
 ): Measure {
   const limit = noiseLimit(run.cabinet, when);
   const runs = Number.isFinite(value);
-  const row = run.record.times.indexOf(time);
   return {
     trade: 'airflow',
     quantity,

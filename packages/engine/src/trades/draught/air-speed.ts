@@ -9,6 +9,7 @@ import { largest, meanOf, within } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { type Print, printsOf } from '../prints.ts';
 import { stillerAir } from '../remedies.ts';
+import { courseOn } from '../switched.ts';
 import { type Contribution, contributionsTo } from './contributions.ts';
 import { draughtLimit } from './limits.ts';
 
@@ -24,8 +25,13 @@ export function airSpeed(run: DayRun): Measure[] {
 function measureOf(run: DayRun, print: Print): Measure {
   const contributions = contributionsTo(run, print);
   const { times } = contributions[0]!.speed;
-  const combined = largest({ times, values: Float64Array.from(times, (_, row) => together(contributions, row)) });
-  const row = times.indexOf(combined.time);
+  const shut = doorsShut(run, print);
+  const combined = largest({
+    times,
+    values: Float64Array.from(times, (_, at) => (shut[at] === 1 ? together(contributions, at) : 0)),
+  });
+  const { row } = combined;
+  if (!shut.includes(1)) return alwaysOpen(run, print);
   const ranked = contributions
     .map((contribution) => ({ contribution, speed: contribution.speed.values[row]! }))
     .sort((a, b) => b.speed - a.speed);
@@ -59,6 +65,35 @@ function measureOf(run: DayRun, print: Print): Measure {
     better: 'lower',
     compared: true,
   };
+}
+
+/** Nothing can be said of a print whose door never shuts. */
+function alwaysOpen({ cabinet }: DayRun, print: Print): Measure {
+  return {
+    trade: 'draught',
+    quantity: 'air-speed',
+    part: print.part,
+    title: 'air speed at the print',
+    missing: 'a door is open during the whole job: shut it, or lengthen the job',
+    unit: 'speed',
+    logarithmic: true,
+    limit: draughtLimit(cabinet, print),
+    steps: [],
+    remedies: [],
+    cause: causes.doorOpened,
+    weight: 0.6,
+    better: 'lower',
+    compared: true,
+  };
+}
+
+/** 1 while all doors are shut, by row of the job: what an open door lets in lasts minutes and is not asked about. */
+function doorsShut(run: DayRun, { start, end }: Print): Uint8Array {
+  const windows = run.cabinet.days[run.day]!.doorOpenings.map(
+    ({ start: from, duration }) => [from, from + duration] as const,
+  );
+  const open = within(courseOn(run, { windows }), start, end);
+  return Uint8Array.from(open.values, (value) => (value > 0 ? 0 : 1));
 }
 
 /** The largest, and the root of the sum of squares of all others. */
@@ -113,6 +148,7 @@ function contributionSteps(
       inputs: [`paths.${from}.place`],
     },
     { text: 'and beside it', value: reach!.beside, unit: 'length' },
+    ...(reach!.shielded ? [{ text: 'the bed lies between: it spreads the jet before it meets the part' }] : []),
     {
       text: reach!.inCore
         ? 'at the part: a jet from so wide an opening keeps its core and does not slow down inside the cabinet at all'

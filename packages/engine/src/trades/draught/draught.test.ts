@@ -7,7 +7,7 @@ import { jetAtPart } from './jet-at-part.ts';
 import { alongAndBeside, distanceTo, type Target } from './openings.ts';
 
 const RHO = 101325 / (287.055 * 294.15);
-const box: Target = { low: [1, 1, 1], high: [2, 2, 2] };
+const box: Target = { low: [1, 1, 1], high: [2, 2, 2], bed: { low: [0.8, 0.8, 0.9], high: [2.2, 2.2, 1] } };
 
 function speedOf(run: DayRun): Measure {
   const found = draught.measure(run);
@@ -52,6 +52,12 @@ describe('geometry of a jet', () => {
 
   it('exact: a slot of 10 mm has slowed to 2.47 √(h/x) after 1 m', () => {
     expect(jetAtPart({ ...opening, slot: 0.01 }, 'in', box).share).toBeCloseTo(0.247, 9);
+  });
+
+  it('exact: a jet from below the bed does not reach the part; one from beside the bed may', () => {
+    const up = { ...opening, place: [1.5, 1.5, 0], inward: [0, 0, 1] } as const;
+    expect(jetAtPart(up, 'in', box)).toMatchObject({ share: 0, shielded: true });
+    expect(jetAtPart({ ...up, place: [0.7, 1.5, 0] }, 'in', box)).toMatchObject({ shielded: false });
   });
 
   it('limit: a jet that blows away reaches nothing, one along the wall hardly anything a metre off it', () => {
@@ -106,6 +112,23 @@ describe('air speed at the print', () => {
     const night = (t: number): number => (t < 6 * 3600 ? 0.01 : 0.0001);
     const run = runByHand({ cabinet: withPaths(paths), flows: { intake: night } });
     expect(step(speedOf(run), 'in its opening')).toBeCloseTo(0.0001 / RHO / ((Math.PI * 0.04 ** 2) / 4), 9);
+  });
+
+  it('property: what moves while a door is open does not count', () => {
+    const doorOpenings = [{ door: 'front', start: 12 * 3600, duration: 300 }];
+    const cabinet = { ...withPaths(paths), days: { usual: { ...cabinetByHand.days['usual']!, doorOpenings } } };
+    const times = [0, 9 * 3600, 12 * 3600, 12 * 3600, 12 * 3600 + 300, 12 * 3600 + 300, 15 * 3600, 86400];
+    const gust = (t: number): number => (t >= 12 * 3600 && t < 12 * 3600 + 300 ? 0.02 : 0.001);
+    const run = runByHand({ cabinet, times, flows: { intake: gust } });
+    expect(step(speedOf(run), 'in its opening')).toBeCloseTo(0.001 / RHO / ((Math.PI * 0.04 ** 2) / 4), 9);
+  });
+
+  it('limit: a door that is open during the whole job leaves the speed unknown, never 0', () => {
+    const doorOpenings = [{ door: 'front', start: 8 * 3600, duration: 10 * 3600 }];
+    const cabinet = { ...withPaths(paths), days: { usual: { ...cabinetByHand.days['usual']!, doorOpenings } } };
+    const measure = speedOf(runByHand({ cabinet, flows }));
+    expect(measure.value).toBeUndefined();
+    expect(measure.missing).toContain('door');
   });
 
   it('cross: tells the bed’s own plume, 0.25 to 0.45 m/s for a bed of 235 mm (published range for 9 to 28 W)', () => {

@@ -23,13 +23,16 @@ export interface JetReach {
   /** From the opening to the part, along and beside the jet, m. */
   readonly along: number;
   readonly beside: number;
+  /** The bed lies between opening and part. */
+  readonly shielded: boolean;
 }
 
 /** A jet straight into the bay, or along the wall in which it enters; `away` reaches nothing. */
 export function jetAtPart(opening: Opening, blows: 'in' | 'wall' | 'away', target: Target): JetReach {
   const straight = alongAndBeside(target, opening);
-  const none = { share: 0, inCore: false, along: straight?.along ?? 0, beside: straight?.beside ?? 0 };
-  if (blows === 'away' || straight === undefined) return none;
+  const shielded = blows === 'in' && liesUnder(opening, target.bed);
+  const none = { share: 0, inCore: false, along: straight?.along ?? 0, beside: straight?.beside ?? 0, shielded };
+  if (blows === 'away' || straight === undefined || shielded) return none;
   // Along a wall the jet runs in the wall's plane: what was beside is along it, and the distance from the wall lies beside.
   const { along, beside } = blows === 'in' ? straight : { along: straight.beside, beside: straight.along };
   const wall = blows === 'wall' ? WALL_JET_FACTOR : 1;
@@ -47,5 +50,10 @@ export function jetAtPart(opening: Opening, blows: 'in' | 'wall' | 'away', targe
           false,
         ];
   const share = axis * Math.exp(-Math.LN2 * (beside / half) ** 2);
-  return { share, inCore: inCore && beside <= half, along, beside };
+  return { share, inCore: inCore && beside <= half, along, beside, shielded };
+}
+
+/** A jet that comes up from below a bed. */
+function liesUnder({ place, inward }: Opening, { low, high }: Target['bed']): boolean {
+  return inward[2] > 0 && [0, 1].every((axis) => place[axis]! >= low[axis]! && place[axis]! <= high[axis]!);
 }

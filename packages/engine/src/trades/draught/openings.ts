@@ -16,10 +16,14 @@ export interface Opening {
   readonly slot?: number;
 }
 
-/** The printed part and its bed as a box. */
-export interface Target {
+export interface Box {
   readonly low: Point;
   readonly high: Point;
+}
+
+/** The printed part as a box, and the bed that it stands on. */
+export interface Target extends Box {
+  readonly bed: Box;
 }
 
 /** The end of a path that lies in a bay. `leaving`: the end at which air leaves the path's parts, moving from `from` to `to`. */
@@ -76,19 +80,24 @@ function placeOf({ inside }: Cabinet, { place }: CabinetPath, bay: Bay): Pick<Op
 export function targetOf({ bays }: Cabinet, { job, machine }: Print): Target {
   const bay = bays[machine.bay]!;
   const [x, y] = [bay.x[0] + machine.at[0], machine.at[1]];
-  const bed = bay.z[0] + machine.bed.height;
+  const top = bay.z[0] + machine.bed.height;
+  const { width, depth, thickness } = machine.bed;
   const [halfX, halfY] = [Math.min(job.partSize, machine.bed.width) / 2, Math.min(job.partSize, machine.bed.depth) / 2];
-  return { low: [x - halfX, y - halfY, bed], high: [x + halfX, y + halfY, bed + job.partSize] };
+  return {
+    low: [x - halfX, y - halfY, top],
+    high: [x + halfX, y + halfY, top + job.partSize],
+    bed: { low: [x - width / 2, y - depth / 2, top - thickness], high: [x + width / 2, y + depth / 2, top] },
+  };
 }
 
 /** Nearest distance from a point to the box. */
-export function distanceTo({ low, high }: Target, point: Point): number {
+export function distanceTo({ low, high }: Box, point: Point): number {
   return Math.hypot(...point.map((value, axis) => outsideBy(value, low[axis]!, high[axis]!)));
 }
 
 /** How far the box lies along and beside a ray: 0 beside when the ray meets it; undefined when all of it lies behind. */
 export function alongAndBeside(
-  { low, high }: Target,
+  { low, high }: Box,
   { place, inward }: Pick<Opening, 'place' | 'inward'>,
 ): { along: number; beside: number } | undefined {
   const axis = inward.findIndex((component) => component !== 0);

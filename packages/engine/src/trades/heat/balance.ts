@@ -7,6 +7,9 @@ import type { DayRun, Step } from '../measure.ts';
 import { machinesIn } from '../plant.ts';
 import { courseOn } from '../switched.ts';
 
+/** s */
+const JUST_BEFORE = 1e-3;
+
 export interface BayBalance {
   /** W */
   readonly beds: number;
@@ -16,7 +19,9 @@ export interface BayBalance {
   readonly carried: number;
 }
 
-export function balanceAt(run: DayRun, bay: string, time: number): BayBalance {
+/** Just before the time: peaks sit where a job ends, and what made them is what ran until then. */
+export function balanceAt(run: DayRun, bay: string, until: number): BayBalance {
+  const time = Math.max(until - JUST_BEFORE, 0);
   const { record, assembly } = run;
   const { network, bedPowers } = record;
   const here = new Set(assembly.bays[bay]!.zones);

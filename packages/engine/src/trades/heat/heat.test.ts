@@ -79,6 +79,14 @@ describe('heat of machine and bay', () => {
   });
 });
 
+it('exact: a peak at the end of a job tells what ran until then, not the silence after', () => {
+  const bedPowers = { left: (t: number): number => (t >= 9 * HOUR && t < 15 * HOUR ? 80 : 0) };
+  const { steps, at } = measureOf(runByHand({ temperatures: { lower: tent }, bedPowers }), 'peak-air');
+  expect(at).toBe(15 * HOUR);
+  expect(steps.find(({ text }) => text.startsWith('heat of the beds'))?.value).toBeCloseTo(80, 1);
+  expect(steps.find(({ text }) => text.startsWith('heat of nozzles'))!.value!).toBeGreaterThan(40);
+});
+
 describe('heat of surfaces', () => {
   it('exact: the dew margin is the coldest inner surface less the dew point of 21 °C and 50 % (10.2 °C, ASHRAE form)', () => {
     const { names } = runByHand().record.temperatures;
