@@ -62,8 +62,9 @@ export function hermiteTurns(
 }
 
 /**
- * First share after which the cubic has reached `level` from the side it starts on; 1 when it does so only at the end.
- * The caller knows that a crossing lies between `from` and `to`, at which the cubic lies on different sides.
+ * Share between `from` and `to` at which the cubic passes `level`, upwards when `rising` (by default if it ends
+ * at or above it). The caller knows that it lies below
+ * (above) the level at `from` and not any more at `to`.
  */
 export function hermiteCrossing(
   level: number,
@@ -74,15 +75,15 @@ export function hermiteCrossing(
   s1: number,
   from: number,
   to: number,
+  rising: boolean = hermite(to, length, y0, s0, y1, s1) >= level,
 ): number {
-  const rising = hermite(to, length, y0, s0, y1, s1) >= level;
   let low = from;
   let high = to;
   let share = 0.5 * (low + high);
   // Newton kept inside the bracket; the bracket halves whenever Newton leaves it.
   for (let round = 0; round < 60 && high - low > 1e-15; round += 1) {
     const miss = hermite(share, length, y0, s0, y1, s1) - level;
-    if (miss >= 0 === rising) high = share;
+    if (rising ? miss >= 0 : miss <= 0) high = share;
     else low = share;
     const slope = hermiteSlope(share, length, y0, s0, y1, s1) * length;
     let next = share - miss / slope;

@@ -135,7 +135,7 @@ export function timeAbove(series: Series, level: number, start?: number, end?: n
       const atB = hermite(b, length, y0, s0, y1, s1) > level;
       if (atA && atB) sum += (b - a) * length;
       else if (atA !== atB) {
-        const share = hermiteCrossing(level, length, y0, s0, y1, s1, a, b);
+        const share = hermiteCrossing(level, length, y0, s0, y1, s1, a, b, atB);
         sum += (atA ? share - a : b - share) * length;
       }
     }

@@ -25,7 +25,7 @@ function matrixExponential(matrix: readonly (readonly number[])[], time: number,
   const small = matrix.map((row) => row.map((value) => (value * time) / 2 ** halvings));
   const times = (a: number[][], b: readonly (readonly number[])[]): number[][] =>
     a.map((row) => Array.from({ length: size }, (_, j) => row.reduce((sum, value, k) => sum + value * b[k]![j]!, 0)));
-  let term = small.map((_, i) => small.map((__, j) => (i === j ? 1 : 0)));
+  let term: number[][] = small.map((_, i) => small.map((__, j) => (i === j ? 1 : 0)));
   let sum = term;
   for (let k = 1; k < 12; k += 1) {
     term = times(term, small).map((row) => row.map((value) => value / k));

@@ -106,7 +106,7 @@ export function firstCrossing(
     const to = k < turns ? watch.turns[k]! : 1;
     const value = k < turns ? hermite(to, length, y0, s0, y1, s1) : y1;
     const inside = rising ? value >= level : value <= level;
-    if (inside && outside) return hermiteCrossing(level, length, y0, s0, y1, s1, from, to);
+    if (inside && outside) return hermiteCrossing(level, length, y0, s0, y1, s1, from, to, rising);
     if (!inside) outside = true;
     from = to;
   }
