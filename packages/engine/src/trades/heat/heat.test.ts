@@ -148,6 +148,14 @@ describe('heat over the day', () => {
 });
 
 describe('a door opened during a print', () => {
+  it('exact: its dip does not count as the coldest air of the print, nor the quarter of an hour after it', () => {
+    const doorOpenings = [{ door: 'front', start: 12 * HOUR, duration: 300 }];
+    const cabinet = { ...cabinetByHand, days: { usual: { ...cabinetByHand.days['usual']!, doorOpenings } } };
+    const times = [0, 9 * HOUR, 9 * HOUR, 12 * HOUR, 12 * HOUR + 300, 12 * HOUR + 1200, 13 * HOUR, 15 * HOUR, 86400];
+    const dip = (t: number): number => C + (t > 12 * HOUR && t < 12 * HOUR + 1200 ? 25 : t >= 13 * HOUR ? 34 : 35);
+    expect(measureOf(runByHand({ cabinet, times, temperatures: { lower: dip } }), 'print-air-low').value).toBe(C + 34);
+  });
+
   it('exact: comes back when nine tenths of the fall are made good', () => {
     const opened = {
       ...cabinetByHand,

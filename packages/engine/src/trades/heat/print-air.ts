@@ -12,6 +12,8 @@ import { bandLimit } from './limits.ts';
 
 /** First layers lie on the hot bed: the air counts against the band's lower end from here on, s, or from half of a short job. */
 const SETTLING = 1800;
+/** After a door was shut the air is given this long to come back before it counts again, s; `door-recovery` tells how long it takes. */
+const COMING_BACK = 900;
 /** From this span on a part is large: corners lift and layers part if the air is cooler than best, m. Trade practice, from memory. */
 const LARGE_PART = 0.1;
 
@@ -20,7 +22,7 @@ export function printAir(run: DayRun): Measure[] {
     const air = within(temperatureOf(run, run.assembly.machines[print.machineId]!.printAir), print.start, print.end);
     const settled = within(air, print.start + Math.min(SETTLING, (print.end - print.start) / 2), print.end);
     const hottest = largest(air);
-    const coldest = smallest(settled);
+    const coldest = smallest(undisturbed(run, print, settled));
     return [
       bandMeasure(run, print, 'bandWell', 'high', hottest),
       bandMeasure(run, print, 'bandWell', 'low', coldest),
@@ -29,6 +31,23 @@ export function printAir(run: DayRun): Measure[] {
       warmUp(print, air),
     ];
   });
+}
+
+/** A course without the minutes in which a door of the bay is open and those in which the air comes back. */
+function undisturbed({ cabinet, day }: DayRun, { machine }: Print, course: Course): Course {
+  const openings = cabinet.days[day]!.doorOpenings.filter(({ door }) =>
+    cabinet.doors[door]?.bays.includes(machine.bay),
+  );
+  const calm = Array.from(course.times.keys()).filter((row) =>
+    openings.every(
+      ({ start, duration }) => course.times[row]! <= start || course.times[row]! >= start + duration + COMING_BACK,
+    ),
+  );
+  if (calm.length === 0) return course;
+  return {
+    times: Float64Array.from(calm, (row) => course.times[row]!),
+    values: Float64Array.from(calm, (row) => course.values[row]!),
+  };
 }
 
 function bandMeasure(
@@ -57,7 +76,7 @@ function bandMeasure(
         text:
           end === 'high'
             ? `hottest air around the print between ${formatClock(print.start)} and ${formatClock(print.end)}, at ${formatClock(time)}`
-            : `coldest air around the print from half an hour after its start (or its middle) to its end, at ${formatClock(time)}`,
+            : `coldest air around the print from half an hour after its start (or its middle) to its end, doors shut, at ${formatClock(time)}`,
         value,
         unit: 'temperature',
         source: 'heat balance of the day, by the network of walls, sources and air paths',
