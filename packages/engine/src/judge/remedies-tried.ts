@@ -60,7 +60,9 @@ export function verdictWith(finding: Finding, outcome: Outcome): Verdict {
   const band: Band | undefined = p10 === undefined ? undefined : { p10, p50: p50!, p90: p90! };
   const moved = band === undefined ? undefined : shiftedBand(band, finding.value, value, logarithmic);
   const limitNow = outcome.limits[finding.id];
-  return verdictOf(value, moved, limit === undefined || limitNow === undefined ? limit : { ...limit, value: limitNow });
+  // With the change the limit may not apply any more (another kind of fan) or be another one (another material).
+  if (limit === undefined || limitNow === undefined) return 'told';
+  return verdictOf(value, moved, { ...limit, value: limitNow });
 }
 
 function changed(

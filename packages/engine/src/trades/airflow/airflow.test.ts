@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { DayRun, Measure } from '../measure.ts';
+import type { FanPart } from '../plant.ts';
 import { cabinetByHand, exhaustFan, filter, hole, pathByHand, runByHand } from '../run-by-hand.ts';
 import { airflow } from './airflow.ts';
 
@@ -55,6 +56,30 @@ describe('a fan with its path', () => {
       pressures: { lower: level(-30) },
     });
     expect(measureOf(none, 'fan-share').steps.at(-1)!.text).toContain('there is no inlet, the fan starves');
+  });
+
+  it('property: only an axial fan has the limit of stalling; a blower’s share is told', () => {
+    const axial = exhaustFan() as FanPart;
+    const curves: Record<string, FanPart['curve']> = {
+      axial: [
+        [0, 40],
+        [0.01, 25],
+        [0.025, 0],
+      ],
+      blower: [
+        [0, 180],
+        [0.0056, 169],
+        [0.0097, 119],
+        [0.0139, 0],
+      ],
+    };
+    const limitOf = (kind: string): unknown => {
+      const fan = { ...axial, curve: curves[kind]! };
+      const cabinet = withPaths({ ...cabinetByHand.paths, exhaust: pathByHand('lower', 'room', 0.75, [filter, fan]) });
+      return measureOf(runByHand({ cabinet, flows: { exhaust: 0.002 * RHO } }), 'fan-share').limit;
+    };
+    expect(limitOf('axial')).toMatchObject({ value: 0.3 });
+    expect(limitOf('blower')).toBeUndefined();
   });
 
   it('limit: a fan that never runs moves nothing and is not called starved', () => {

@@ -5,7 +5,7 @@ import { fanShares, pathOf, volumeFlow } from '../air-ways.ts';
 import { type Cause, causes } from '../causes.ts';
 import { courseFrom, largest } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
-import { connectedBays, fansIn, intakesOf, OUTSIDE, turnsAirRound } from '../plant.ts';
+import { connectedBays, type FanPart, fansIn, intakesOf, OUTSIDE, turnsAirRound } from '../plant.ts';
 import { flapIn, largerFilter, largerInlet, noStall, strongerFan } from '../remedies.ts';
 import { ENDS, type FanPoint, fanPoint, type PressureUse } from './fan-point.ts';
 import { fanShareLimit, singlePointLimit } from './limits.ts';
@@ -63,7 +63,7 @@ function workingPoint(run: DayRun, id: string): Measure[] {
       title: 'share of its free delivery that the fan reaches',
       value: point.flow / point.free,
       unit: 'share',
-      limit: fanShareLimit(run.cabinet),
+      ...(fansIn(run.cabinet.paths[id]!).some(mayStall) ? { limit: fanShareLimit(run.cabinet) } : {}),
       steps: [...pointSteps(run, id, point), says],
       remedies,
       cause,
@@ -95,10 +95,7 @@ function pointSteps({ cabinet, day }: DayRun, id: string, point: FanPoint): Step
     { text: 'moves', value: point.flow, unit: 'flow', formula: 'fan curve meets its path: P(Q) = Σ losses(Q)' },
     { text: 'with a pressure of', value: point.pressure, unit: 'pressure' },
     ...point.uses.map(({ what, pressure }) => ({
-      text:
-        what === ENDS
-          ? 'of which against the pressure between its ends: what inlets and gaps take'
-          : `of which for ${what}`,
+      text: what === ENDS ? endsWords(pressure) : `of which for ${what}`,
       value: pressure,
       unit: 'pressure',
       inputs: inputOf(what),
@@ -113,6 +110,20 @@ function spentBy(uses: readonly PressureUse[]): number {
 
 function isStage(what: string): boolean {
   return what.startsWith('filter') || what.startsWith('carbon');
+}
+
+function endsWords(pressure: number): string {
+  return pressure >= 0
+    ? 'of which against the pressure between its ends: what inlets and gaps take'
+    : 'with help from the pressure between its ends: the warm air inside rises';
+}
+
+/** Below a third of its flow an axial fan stalls; a blower, whose pressure hardly falls until there, does not. */
+function mayStall({ curve }: FanPart): boolean {
+  const free = Math.max(...curve.map(([flow]) => flow));
+  const most = Math.max(...curve.map(([, pressure]) => pressure));
+  const middle = curve.find(([flow]) => flow >= 0.4 * free)?.[1] ?? 0;
+  return middle < 0.8 * most;
 }
 
 /** What takes most of the pressure, in words, and what would mend it. */

@@ -4,14 +4,14 @@ import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Limit } from '../measure.ts';
 import { limitFor, ownLimit } from '../person-limit.ts';
 
-/** Mean flow of a fan while it runs, as share of what it would deliver without any resistance. */
+/** Mean flow of an axial fan while it runs, as share of what it would deliver without any resistance. */
 export function fanShareLimit(cabinet: Cabinet): Limit {
   return limitFor(cabinet, {
     id: 'fan-share',
     kind: 'at-least',
     value: 0.3,
     source:
-      'common practice, no source: below about a third of its free delivery an axial fan stalls, is louder and moves little; a blower bears less',
+      'common practice, no source: below about a third of its free delivery an axial fan stalls, is louder and moves little',
     standing: 'trade',
   });
 }
