@@ -47,6 +47,15 @@ describe('the built stillair', () => {
     expect(readFileSync(join(scratch, 'day.svg'), 'utf8')).toContain('</svg>');
   });
 
+  it('new and schema: write a first file and its shape', () => {
+    expect(stillair('new', '--out', 'first.yaml').status).toBe(0);
+    expect(stillair('new', '--out', 'first.yaml').stderr).toBe(
+      'stillair new: cannot write first.yaml: it is there already\n',
+    );
+    expect([0, 1, 3]).toContain(stillair('check', 'first.yaml', '--samples', '0').status);
+    expect(JSON.parse(stillair('schema').stdout)).toHaveProperty('properties');
+  });
+
   it('parts: tells a part of the catalogue', () => {
     expect(stillair('parts', 'axial', '92', 'quiet').stdout).toContain('axial 92 mm quiet:');
   });

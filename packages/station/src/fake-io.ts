@@ -9,7 +9,7 @@ export interface FakeIo extends Io {
 
 export interface FakeOutside {
   readonly files?: Readonly<Record<string, string>>;
-  /** What the person answers, in order; when they run out there is nobody to ask. */
+  /** What the person answers, in order; when they run out there is no more input; without any there is nobody to ask. */
   readonly answers?: readonly string[];
   readonly isTerminal?: boolean;
   readonly columns?: number;
@@ -28,8 +28,9 @@ export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {
       const text = files[path];
       return text === undefined ? { ok: false, problem: 'there is no such file' } : { ok: true, text };
     },
-    async write(path, text) {
+    async write(path, text, how) {
       if (path.startsWith('/nowhere/')) return 'its folder does not exist';
+      if (how === 'new' && Object.hasOwn(files, path)) return 'it is there already';
       written.set(path, text);
       return undefined;
     },
@@ -43,6 +44,7 @@ export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {
       printed.progress.push(text);
     },
     async ask(question) {
+      if (answers.length === 0) return undefined;
       printed.err += `${question}\n`;
       return waiting.shift();
     },

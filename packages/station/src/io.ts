@@ -5,8 +5,11 @@ export type Reading = { readonly ok: true; readonly text: string } | { readonly 
 
 export interface Io {
   read(path: string): Promise<Reading>;
-  /** Returns what went wrong, in words that follow "cannot write NAME: ", or undefined when it is written. */
-  write(path: string, text: string): Promise<string | undefined>;
+  /**
+   * Returns what went wrong, in words that follow "cannot write NAME: ", or undefined when it is written.
+   * Something that is there already is replaced, or with `'new'` left alone and complained of.
+   */
+  write(path: string, text: string, how?: 'new'): Promise<string | undefined>;
   /** Results; whole lines. */
   out(text: string): void;
   /** Complaints; whole lines. */

@@ -7,6 +7,7 @@ import type { CompareOptions } from './commands/compare.ts';
 import type { DayOptions } from './commands/day.ts';
 import type { ExplainOptions } from './commands/explain.ts';
 import type { NetworkOptions } from './commands/network.ts';
+import type { NewOptions } from './commands/new.ts';
 import type { PartsOptions } from './commands/parts.ts';
 import type { ExitCode, Io } from './io.ts';
 import { hanging } from './text.ts';
@@ -116,6 +117,23 @@ function addStudies(program: Command, io: Io, act: Act): void {
 /** Commands that write files or look something up. */
 function addFiles(program: Command, io: Io, act: Act): void {
   program
+    .command('new')
+    .description('writes a commented first cabinet file, from answers on the terminal or from these options')
+    .option('--title <title>', 'what to call the cabinet')
+    .option('--inside <size>', 'its inside, such as "800 mm x 600 mm x 1750 mm"')
+    .option('--made-of <board>', 'board and thickness, such as "plywood 18 mm"')
+    .option('--door <leaf>', 'such as "glass 4 mm", or none')
+    .option('--room <size>', 'size of the room, such as "4 m x 3.5 m x 2.5 m"')
+    .option('--temperature <temperature>', 'of the room, such as "21 °C"')
+    .option('--machines <kinds...>', 'kinds of the machines, from the lowest up; "stillair parts machines" lists them')
+    .option('--material <material>', 'what is printed most')
+    .addOption(new Option('--air <air>', 'how the air goes').choices(['closed', 'holes', 'fan', 'fan and filter']))
+    .option('--start <time>', 'when a usual job starts, such as 9:00')
+    .option('--lasts <duration>', 'how long a usual job takes, such as "6 h"')
+    .option('--out <file>', 'write into this file instead of printing; one that is there already is left alone')
+    .addHelpText('after', help('new > cabinet.yaml', 'new --inside "800 mm x 600 mm x 900 mm" --out cabinet.yaml'))
+    .action((options: NewOptions) => act(import('./commands/new.ts').then(({ newFile }) => newFile(options, io))));
+  program
     .command('parts')
     .description('lists the catalogue: boards, fans, filters, machines, materials ... by name or by a word of it')
     .argument('[words...]', 'only parts whose kind or name has all these words')
@@ -124,6 +142,11 @@ function addFiles(program: Command, io: Io, act: Act): void {
     .action((words: string[], options: PartsOptions) =>
       act(import('./commands/parts.ts').then(({ parts }) => parts(words, options, io))),
     );
+  program
+    .command('schema')
+    .description('prints the JSON Schema of cabinet files, for editors')
+    .addHelpText('after', help('schema > cabinet.schema.json'))
+    .action(() => act(import('./commands/schema.ts').then(({ schema }) => schema(io))));
   program
     .command('network')
     .description('solves a bare network file: temperatures, pressures, flows')

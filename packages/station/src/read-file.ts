@@ -57,6 +57,7 @@ async function inWords(error: unknown, path: string): Promise<string> {
 export function fileProblem(error: unknown): string {
   const words: Readonly<Record<string, string>> = {
     EISDIR: 'it is a folder, not a file',
+    EEXIST: 'it is there already',
     EACCES: 'you have no permission',
     EPERM: 'you have no permission',
     EROFS: 'the disk is read-only',

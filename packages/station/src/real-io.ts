@@ -19,12 +19,14 @@ export function realIo(stop: AbortSignal): Io {
     if (shown !== '') stderr.write(ERASE_LINE);
     shown = '';
   };
-  const columns = stdout.isTTY ? Math.min(WIDEST, Math.max(NARROWEST, stdout.columns)) : NOT_A_TERMINAL;
+  const columns = stdout.isTTY
+    ? Math.min(WIDEST, Math.max(NARROWEST, stdout.columns || NOT_A_TERMINAL))
+    : NOT_A_TERMINAL;
   return {
     read: readTextFile,
-    async write(path, text) {
+    async write(path, text, how) {
       try {
-        await writeFile(path, text);
+        await writeFile(path, text, { flag: how === 'new' ? 'wx' : 'w' });
         return undefined;
       } catch (error) {
         return fileProblem(error);

@@ -15,7 +15,7 @@ const TRIAL = 100;
 
 export interface Evaluator {
   readonly evaluate: Evaluate;
-  close(): Promise<void>;
+  readonly close: () => Promise<void>;
 }
 
 export interface EvaluatorOptions {

@@ -136,7 +136,7 @@ function everything(findings: readonly Finding[], { units, days, width, ink }: S
 /** Commands stand on lines of their own, unbroken, so that they can be copied. */
 function whereMore(file: string, findings: readonly Finding[], rest: number, { ink }: Shown): string {
   const first = findings.find(({ verdict }) => verdict === 'fails') ?? findings[0];
-  const more = `${rest > 0 ? `${rest} more remarks, and every number` : 'Every number'}:\n  stillair check ${file} --all`;
+  const more = `${rest > 0 ? `${rest} more remark${rest === 1 ? '' : 's'}, and every number` : 'Every number'}:\n  stillair check ${file} --all`;
   const reason = first === undefined ? [] : [`The reason for one:\n  stillair explain ${file} ${first.id}`];
   return [more, ...reason].map((text) => ink.faint(text)).join('\n');
 }
