@@ -2,9 +2,8 @@
 // CPU time of a whole day: compiling the network, solving it, and its record with every step and flow.
 
 import { readFileSync, writeFileSync } from 'node:fs';
-import { simulateDay } from '../../packages/engine/dist/day/simulate-day.js';
-import { readNetwork } from '../../packages/engine/dist/network/read-network.js';
-import { sampleRecord, stateNames } from './sample-record.mjs';
+import { readNetwork, simulateDay } from '../../packages/engine/dist/index.js';
+import { highestOf, sampleRecord, stateNames } from './sample-record.mjs';
 
 const [file, tolerance, ...words] = process.argv.slice(2);
 const options = { repeat: 1, samples: '', every: 60, ...Object.fromEntries(words.map((word) => word.split('='))) };
@@ -23,14 +22,9 @@ if (repeat > 0) {
   const { user, system } = process.cpuUsage(start);
   cpuMs = (user + system) / 1e3 / repeat;
 }
-const { names, values } = record.temperatures;
 const peaks = network.zones
   .filter(({ temperature }) => temperature.kind === 'free')
-  .map(({ name }) => {
-    let highest = Number.NEGATIVE_INFINITY;
-    for (let at = names.indexOf(name); at < values.length; at += names.length) highest = Math.max(highest, values[at]);
-    return highest;
-  });
+  .map(({ name }) => highestOf(record, name));
 console.log(
   JSON.stringify({ cpuMs, peaks, events: record.events.length, ...record.work, states: stateNames(network).length }),
 );

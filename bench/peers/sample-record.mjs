@@ -34,3 +34,24 @@ export function sampleRecord({ network, times, temperatures, slopes }, every) {
   }
   return samples;
 }
+
+/** Highest value of a temperature: at a row, or where the cubic between two rows turns. */
+export function highestOf({ times, temperatures, slopes }, name) {
+  const width = temperatures.names.length;
+  const column = temperatures.names.indexOf(name);
+  let highest = temperatures.values[column];
+  for (let row = 0; row + 1 < times.length; row += 1) {
+    const length = times[row + 1] - times[row];
+    const [before, after] = [row * width + column, (row + 1) * width + column];
+    const [y0, y1] = [temperatures.values[before], temperatures.values[after]];
+    const [s0, s1] = [slopes.values[before] * length, slopes.values[after] * length];
+    highest = Math.max(highest, y1);
+    if (!(length > 0 && s0 > 0 && s1 < 0)) continue;
+    // y = y0 + u s0 + u2 b + u3 a; its slope s0 + 2 b u + 3 a u2 falls through zero between the rows.
+    const a = s0 + s1 - 2 * (y1 - y0);
+    const b = 3 * (y1 - y0) - 2 * s0 - s1;
+    const u = (2 * s0) / (-2 * b + Math.sqrt(4 * b * b - 12 * a * s0));
+    highest = Math.max(highest, y0 + u * (s0 + u * (b + u * a)));
+  }
+  return highest;
+}

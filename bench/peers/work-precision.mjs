@@ -132,6 +132,7 @@ carries the flows' dependence on temperature, located events, a restart at every
 network solved no tighter than the tolerance needs. CVODE: BDF up to order 5, -O3 -march=native, sparse KLU or dense.
 SciPy: conduction as a matrix product in NumPy, the air in plain Python; no compiled right side. CPU time is of one thread, the
 peers' without set-up and output, ours with compiling the network and with the record of every step and flow, after warm-up.
+Peaks are over the steps taken and the samples; ours also where the record's cubic turns between two rows.
 `;
 }
 
