@@ -60,8 +60,9 @@ export function verdictWith(finding: Finding, outcome: Outcome): Verdict {
   const band: Band | undefined = p10 === undefined ? undefined : { p10, p50: p50!, p90: p90! };
   const moved = band === undefined ? undefined : shiftedBand(band, finding.value, value, logarithmic);
   const limitNow = outcome.limits[finding.id];
-  // With the change the limit may not apply any more (another kind of fan) or be another one (another material).
-  if (limit === undefined || limitNow === undefined) return 'told';
+  if (limit === undefined) return 'told';
+  // With the change the limit may be another one (another material), or not apply any more (another kind of fan): then it is kept.
+  if (limitNow === undefined) return 'holds';
   return verdictOf(value, moved, { ...limit, value: limitNow });
 }
 

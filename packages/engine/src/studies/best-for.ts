@@ -1,6 +1,6 @@
 // Which sheet is best for one want, how surely, and what would settle it where two are tied.
 
-import { centredRanks } from '../judge/drivers.ts';
+import { centredRanks, driversOf } from '../judge/drivers.ts';
 import type { Want, WantRule } from './wants.ts';
 
 export interface Settling {
@@ -29,12 +29,10 @@ export interface BestFor {
 const SURE = 0.8;
 /** A sheet with less than this share of the best one's chance is not tied with it. */
 const RIVAL = 0.25;
-/** A correlation below this is what noise gives with few samples. */
-const WEAKEST = 0.4;
 
 /**
  * @param values - By sheet: the want's number in each sample; undefined where the run failed.
- * @param inputs - By path: one value a sample, common to all sheets.
+ * @param inputs - By path: one value a sample, common to all sheets; only those that can move this want.
  */
 export function bestFor(
   { want, measuredBy, matters }: WantRule,
@@ -66,21 +64,18 @@ export function bestFor(
   return { want, measuredBy, chances, best, tied, alike, ...(settle === undefined ? {} : { settle }) };
 }
 
+/** The strongest driver of the difference, if one stands out from what luck gives. */
 function strongest(
   difference: readonly number[],
   whole: readonly number[],
   inputs: ReadonlyMap<string, readonly number[]>,
   labelOf: (path: string) => string,
 ): Settling | undefined {
-  const ranks = centredRanks(difference);
-  const found = [...inputs]
-    .map(([path, column]) => ({
-      path,
-      correlation: correlationOf(ranks, centredRanks(whole.map((at) => column[at]!))),
-    }))
-    .sort((a, b) => Math.abs(b.correlation) - Math.abs(a.correlation))[0];
-  if (found === undefined || Math.abs(found.correlation) < WEAKEST) return undefined;
-  return { ...found, label: labelOf(found.path) };
+  const present = new Map([...inputs].map(([path, column]) => [path, whole.map((at) => column[at]!)] as const));
+  const [driver] = driversOf(present, difference, 1);
+  if (driver === undefined) return undefined;
+  const correlation = correlationOf(centredRanks(difference), centredRanks(present.get(driver.path)!));
+  return { path: driver.path, label: labelOf(driver.path), correlation };
 }
 
 function correlationOf(a: readonly number[], b: readonly number[]): number {

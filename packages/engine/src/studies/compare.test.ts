@@ -123,7 +123,14 @@ describe('price of a change', () => {
 });
 
 describe('best for a want', () => {
-  const rule: WantRule = { want: 'cool', measuredBy: 'made up', unit: 'number', matters: 0.01, of: () => undefined };
+  const rule: WantRule = {
+    want: 'cool',
+    measuredBy: 'made up',
+    unit: 'number',
+    matters: 0.01,
+    about: { trade: 'heat', quantity: 'peak-air' },
+    of: () => undefined,
+  };
   const count = 200;
   const inputs = new Map(['leak', 'power', 'humidity'].map((path) => [path, sampleColumn(path, count, 1)] as const));
   const best = (values: Record<string, (number | undefined)[]>) =>
@@ -143,6 +150,13 @@ describe('best for a want', () => {
     const { chances, alike, settle } = best({ a: flat, b: flat.map((value) => value + 0.005) });
     expect(chances).toEqual({ a: expect.closeTo(0.5, 9) as number, b: expect.closeTo(0.5, 9) as number });
     expect(alike).toBe(true);
+    expect(settle).toBeUndefined();
+  });
+
+  it('property: a tie that follows no input is not settled by one that luck picks', () => {
+    const luck = sampleColumn('luck itself', count, 9);
+    const { tied, settle } = best({ a: luck, b: luck.map(() => 0.5) });
+    expect(tied).toHaveLength(1);
     expect(settle).toBeUndefined();
   });
 

@@ -8,6 +8,7 @@ import { type Band, bandOf, chanceInside } from '../judge/bands.ts';
 import type { Verdict } from '../judge/finding.ts';
 import type { ReadSource } from '../judge/judge.ts';
 import { type DayMeasure, measureAll } from '../judge/pipeline.ts';
+import { relevanceIn } from '../judge/relevance.ts';
 import { sampleInputs, sampleVariants } from '../judge/sample-variants.ts';
 import { sampleColumn } from '../judge/samples.ts';
 import { type Evaluate, evaluateHere, type Outcome } from '../judge/variants.ts';
@@ -120,6 +121,7 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
   const worth = (row: Row): boolean =>
     row.differs || Object.values(row.cells).some(({ verdict }) => verdict === 'fails');
   const columns = new Map([...paths].map((path) => [path, sampleColumn(path, samples, seed)] as const));
+  const matters = relevanceIn(source.cabinet);
   const sheets = candidates.map((candidate) => sheetOf(candidate, runs, source.cabinet));
   return {
     version: 1,
@@ -141,7 +143,12 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
                 return [id, outcomes.map(of)] as const;
               }),
             );
-            return bestFor(rule, values, columns, inputLabel);
+            return bestFor(
+              rule,
+              values,
+              new Map([...columns].filter(([path]) => matters(path, rule.about))),
+              inputLabel,
+            );
           }),
     meetAll: sheets
       .filter(({ fault, broken }) => fault === undefined && broken.length === 0)

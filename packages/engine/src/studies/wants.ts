@@ -12,6 +12,8 @@ export interface WantRule {
   readonly unit: string;
   /** Differences below this do not matter, in the number's own unit. */
   readonly matters: number;
+  /** What it is a measure of, for the question which inputs can move it. */
+  readonly about: { readonly trade: string; readonly quantity: string };
   readonly of: (outcome: Outcome, price: number, differing: ReadonlySet<string>) => number | undefined;
 }
 
@@ -21,6 +23,7 @@ export const wantRules: readonly WantRule[] = [
     measuredBy: 'hottest air in any bay on any day',
     unit: 'temperature',
     matters: 0.1,
+    about: { trade: 'heat', quantity: 'peak-air' },
     of: ({ values }) =>
       most(Object.entries(values).flatMap(([id, value]) => (id.startsWith('heat/peak-air/') ? [value] : []))),
   },
@@ -29,6 +32,7 @@ export const wantRules: readonly WantRule[] = [
     measuredBy: 'fastest air at any print, as share of its material’s limit',
     unit: 'number',
     matters: 0.03,
+    about: { trade: 'draught', quantity: 'air-speed' },
     of: (outcome) => most(ratios(outcome, (id) => id.startsWith('draught/air-speed/'))),
   },
   {
@@ -36,6 +40,7 @@ export const wantRules: readonly WantRule[] = [
     measuredBy: 'worst level in the room as share of its living-room guideline, among those that the options change',
     unit: 'number',
     matters: 0.02,
+    about: { trade: 'air-quality', quantity: 'room' },
     of: (outcome, _price, differing) =>
       most(ratios(outcome, (id) => id.startsWith('air-quality/room-') && differing.has(id))),
   },
@@ -44,6 +49,7 @@ export const wantRules: readonly WantRule[] = [
     measuredBy: 'all fans together at 1 m, loudest of any day',
     unit: 'sound-level',
     matters: 0.5,
+    about: { trade: 'airflow', quantity: 'fan-noise' },
     of: ({ values }) =>
       most(Object.entries(values).flatMap(([id, value]) => (id.startsWith('airflow/fan-noise/') ? [value] : []))),
   },
@@ -52,6 +58,7 @@ export const wantRules: readonly WantRule[] = [
     measuredBy: 'what must be bought, middle of its price',
     unit: 'money',
     matters: 0.5,
+    about: { trade: 'cost', quantity: 'price' },
     of: (_outcome, price) => price,
   },
 ];

@@ -24,20 +24,16 @@ export function doorRecovery(run: DayRun): Measure[] {
         const lowest = smallest(within(air, start, Math.min(closed + 600, last)));
         const fall = before - lowest.value;
         if (!(fall > 0.1) || closed >= last) return [];
-        const back = firstReaching(
-          within(air, Math.max(closed, lowest.time), last),
-          lowest.value + BACK * fall,
-          'below',
-        );
+        const until = Math.max(print.end, closed);
+        const coming = within(air, Math.min(Math.max(closed, lowest.time), until), until);
+        const back = firstReaching(coming, lowest.value + BACK * fall, 'below');
         return [
           {
             trade: 'heat',
             quantity: 'door-recovery',
             part: `${print.part}.${door}-${index + 1}`,
             title: 'time until the air at the print has come back after the door was open',
-            ...(back === undefined
-              ? { missing: 'the air does not come back before the day ends: give the day more hours' }
-              : { value: Math.max(back - closed, 0) }),
+            value: Math.max((back ?? until) - closed, 0),
             unit: 'duration',
             at: start,
             steps: [
@@ -53,6 +49,7 @@ export function doorRecovery(run: DayRun): Measure[] {
                 inputs: [`days.${day}.doorOpenings.${index}.duration`],
               },
               { text: `coldest, at ${formatClock(lowest.time)}`, value: lowest.value, unit: 'temperature' },
+              ...(back === undefined ? [{ text: 'it does not come back before the job ends' }] : []),
               {
                 text: 'come back when nine tenths of the fall are made good',
                 value: lowest.value + BACK * fall,
