@@ -3,7 +3,8 @@
 import type { Edit } from './cabinet.ts';
 import { keysOf } from './check.ts';
 import type { Span } from './complaint.ts';
-import { applyChanges, type Change, changesOf } from './edits.ts';
+import { applyChanges, type Change } from './edit-document.ts';
+import { changesOf } from './edits.ts';
 import type { Located } from './shape-complaints.ts';
 import { type FilePath, type SourceTree, sourceTree } from './source-tree.ts';
 import type { YamlDocument } from './yaml-document.ts';

@@ -64,12 +64,23 @@ function later<T>(build: () => Schema<T>): Schema<T> {
   return z.lazy(build);
 }
 
-let schema: Schema<FileSpec> | undefined;
+let schema: ReturnType<typeof buildFileSchema> | undefined;
 
 /** Built when it is first asked for: half of the commands never read a cabinet file. */
 export function fileSchema(): Schema<FileSpec> {
   schema ??= buildFileSchema();
-  return schema;
+  return schema as unknown as Schema<FileSpec>;
+}
+
+/** The same, section by section. */
+export function fileSections(): Readonly<Record<keyof FileSpec, Schema<unknown>>> {
+  schema ??= buildFileSchema();
+  return schema.shape;
+}
+
+/** Keys at the left edge of a file. */
+export function fileKeys(): readonly string[] {
+  return Object.keys(fileSections());
 }
 
 let catalogueSchema: Schema<PartsSpec> | undefined;
@@ -80,18 +91,10 @@ export function partsSchema(): Schema<PartsSpec> {
   return catalogueSchema;
 }
 
-let keys: readonly string[] = [];
-
-/** Keys at the left edge of a file. */
-export function fileKeys(): readonly string[] {
-  fileSchema();
-  return keys;
-}
-
-function buildFileSchema(): Schema<FileSpec> {
+function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<unknown>>>, z.core.$strict> {
   // Compiling a checker for each map costs more than a file of this size repays, and pages may forbid it.
   z.config({ jitless: true });
-  const whole = thing(
+  return thing(
     {
       stillair: versionSchema(),
       title: text('what the cabinet is called').optional(),
@@ -118,8 +121,6 @@ function buildFileSchema(): Schema<FileSpec> {
     },
     'cabinet file',
   );
-  keys = Object.keys(whole.shape);
-  return whole as unknown as Schema<FileSpec>;
 }
 
 function versionSchema(): Schema<number> {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Cabinet } from './cabinet.ts';
+import type { Cabinet, Edit } from './cabinet.ts';
 import { formatComplaint } from './complaint.ts';
 import { originAt } from './ledger.ts';
 import type { Origins } from './origin.ts';
@@ -208,6 +208,21 @@ describe('edits from outside', () => {
   it('exact: an edit that cannot be done is a complaint', () => {
     const answer = readCabinet('first.yaml', first, [{ remove: ['air.outlet'] }]);
     expect(answer).toMatchObject({ ok: false, complaints: [{ code: 'path-astray' }] });
+  });
+
+  it('property: however often a text is read with edits, without them it stays what it was', () => {
+    const before = JSON.stringify(readCabinet('first.yaml', first));
+    const edits: readonly (readonly Edit[])[] = [
+      [{ set: { 'air.intake.hole': '120 mm round' } }],
+      [{ set: { 'air.exhaust.parts.1.speed': '50 %', 'room.humidity': '40 %' } }],
+      [{ remove: ['air.exhaust.parts.0'] }, { add: { 'air.exhaust.parts.0': { guard: 'wire guard' } } }],
+      [{ set: { 'bays.upper.z': '900 mm to 1750 mm' } }, { remove: ['cabinet.door'] }],
+      [{ set: { 'room.temperature': 'warm' } }],
+    ];
+    const answers = edits.map((list) => JSON.stringify(readCabinet('first.yaml', first, list)));
+    expect(new Set([before, ...answers]).size).toBe(edits.length + 1);
+    expect(edits.map((list) => JSON.stringify(readCabinet('first.yaml', first, list)))).toEqual(answers);
+    expect(JSON.stringify(readCabinet('first.yaml', first))).toBe(before);
   });
 
   it('exact: a machine set beside the file is read like one in it', () => {

@@ -8,8 +8,9 @@ import { checkCarcass } from './check-carcass.ts';
 import { checkDays, checkMachines, checkRegistries } from './check-days.ts';
 import { checkOptions, placeOfOption } from './check-options.ts';
 import { type Complaint, inFileOrder } from './complaint.ts';
-import { applyChanges, changesOf, placeOfOwn } from './edits.ts';
-import { fileSchema } from './file-schema.ts';
+import { applyChanges } from './edit-document.ts';
+import { changesOf, placeOfOwn } from './edits.ts';
+import { fileSections } from './file-schema.ts';
 import { fillCabinet } from './fill.ts';
 import type { Origins } from './origin.ts';
 import { type Located, readShape } from './shape-complaints.ts';
@@ -28,7 +29,7 @@ export type CabinetAnswer =
  * @param edits - As they stand under an option of the file, or of one's own; a fault that they cause points at the option's line.
  */
 export function readCabinet(file: string, text: string, edits: readonly Edit[] = []): CabinetAnswer {
-  const source = readYaml(file, text);
+  const source = readSource(file, text);
   if ('complaints' in source) return { ok: false, complaints: source.complaints };
   const base = sourceTree(source);
   if (edits.length === 0) {
@@ -47,18 +48,28 @@ export function readCabinet(file: string, text: string, edits: readonly Edit[] =
   return { ok: true, ...fillCabinet(spec as FileSpec, tree), document: source };
 }
 
+let last: YamlDocument | undefined;
+
+/** A search reads one text with thousands of edits: the tree of the last text is kept, and nothing changes it. */
+function readSource(file: string, text: string): ReturnType<typeof readYaml> {
+  if (last !== undefined && last.text === text && last.file === file) return last;
+  const source = readYaml(file, text);
+  if (!('complaints' in source)) last = source;
+  return source;
+}
+
 /** Shape first; meaning of whatever could be read. */
 function understand(tree: SourceTree): {
-  readonly spec: Partial<FileSpec> | undefined;
+  readonly spec: Partial<FileSpec>;
   readonly found: readonly Located[];
 } {
-  const { spec, complaints } = readShape(fileSchema(), tree);
-  const readable: Partial<FileSpec> = spec ?? {};
-  const check = createCheck(readable, tree);
+  const reading = readShape(fileSections(), tree);
+  const spec = reading.spec as Partial<FileSpec>;
+  const check = createCheck(spec, tree);
   checkCarcass(check);
   checkMachines(check);
   checkAir(check);
   checkDays(check);
   checkRegistries(check);
-  return { spec, found: [...complaints, ...check.found] };
+  return { spec, found: [...reading.complaints, ...check.found] };
 }

@@ -14,28 +14,65 @@ export interface Located {
 
 type Issue = z.core.$ZodIssue;
 
-export interface ShapeReading<T> {
-  /** The whole, when nothing was wrong; else what is left once everything wrong is taken out, or nothing. */
-  readonly spec: T | undefined;
+export interface ShapeReading {
+  /** What could be read; whatever was wrong is left out. */
+  readonly spec: Readonly<Record<string, unknown>>;
   readonly complaints: readonly Located[];
+}
+
+/** One section of the file: its value with everything wrong taken out, and what was wrong, by path from the file's top. */
+interface SectionReading {
+  readonly value: unknown;
+  readonly issues: readonly Issue[];
 }
 
 /** Passes of "read, take out what is wrong"; each pass goes one level up at least. */
 const PASSES = 12;
 
-export function readShape<T>(schema: Schema<T>, tree: SourceTree): ShapeReading<T> {
-  const first = schema.safeParse(tree.plain);
-  if (first.success) return { spec: first.data, complaints: [] };
-  const complaints = flat(first.error.issues).flatMap((issue) => complaintsOf(issue, tree));
-  const rest = JSON.parse(JSON.stringify(tree.plain)) as Record<string, unknown>;
-  let issues = flat(first.error.issues);
-  for (let pass = 0; pass < PASSES; pass++) {
-    for (const issue of issues) takeOut(rest, issue);
-    const again = schema.safeParse(rest);
-    if (again.success) return { spec: again.data, complaints };
-    issues = flat(again.error.issues);
+/** Sections that were read before: an edited file shares all but what its edits touch. */
+const sectionsKnown = new WeakMap<object, Map<string, SectionReading>>();
+
+export function readShape(sections: Readonly<Record<string, Schema<unknown>>>, tree: SourceTree): ShapeReading {
+  const keys = Object.keys(sections);
+  const strange = Object.keys(tree.plain).filter((key) => !keys.includes(key));
+  const complaints = strange.map(
+    (key): Located => ({ path: [key], complaint: unknownKey(key, [], { ...NO_FAULT, keys }, tree) }),
+  );
+  const spec: Record<string, unknown> = {};
+  for (const key of keys) {
+    const { value, issues } = readSection(key, sections[key]!, tree.plain[key]);
+    if (value !== undefined) spec[key] = value;
+    complaints.push(...issues.flatMap((issue) => complaintsOf(issue, tree)));
   }
-  return { spec: undefined, complaints };
+  return { spec, complaints };
+}
+
+const NO_FAULT: Fault = { code: '', what: '', allowed: '', mend: '' };
+
+function readSection(key: string, schema: Schema<unknown>, plain: unknown): SectionReading {
+  if (typeof plain !== 'object' || plain === null) return readSectionAnew(key, schema, plain);
+  const known = sectionsKnown.get(plain) ?? new Map<string, SectionReading>();
+  const reading = known.get(key) ?? readSectionAnew(key, schema, plain);
+  known.set(key, reading);
+  sectionsKnown.set(plain, known);
+  return reading;
+}
+
+function readSectionAnew(key: string, schema: Schema<unknown>, plain: unknown): SectionReading {
+  const first = schema.safeParse(plain);
+  if (first.success) return { value: first.data, issues: [] };
+  const issues = flat(first.error.issues, [key]);
+  if (plain === undefined) return { value: undefined, issues };
+  const rest = { [key]: JSON.parse(JSON.stringify(plain)) as unknown };
+  let wrong = issues;
+  for (let pass = 0; pass < PASSES; pass++) {
+    for (const issue of wrong) takeOut(rest, issue);
+    if (rest[key] === undefined) break;
+    const again = schema.safeParse(rest[key]);
+    if (again.success) return { value: again.data, issues };
+    wrong = flat(again.error.issues, [key]);
+  }
+  return { value: undefined, issues };
 }
 
 /** Issues of the branch that was meant, in place of "none of the branches fits". */

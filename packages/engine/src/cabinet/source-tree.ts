@@ -52,7 +52,9 @@ export function sourceTree(document: YamlDocument, inserted: ReadonlyMap<Node, S
     }
     return top;
   };
-  return { plain: plainMap(document.root, resolve), valueSpan, keySpan };
+  // Nodes never change once they are read, but what stands behind an alias may.
+  const known = document.text.includes('*') ? undefined : plainKnown;
+  return { plain: plainMap(document.root, resolve, known), valueSpan, keySpan };
 }
 
 interface Found {
@@ -89,21 +91,32 @@ export function keyOf({ key }: Pair): string {
   return isScalar(key) ? String(key.value) : String(key);
 }
 
-function plainMap(map: Node, resolve: (node: Node) => Node): Record<string, unknown> {
+/** Plain data of maps and lists that were read before: an edited file shares all but what its edits touch. */
+const plainKnown = new WeakMap<Node, unknown>();
+
+type Known = WeakMap<Node, unknown> | undefined;
+
+function plainMap(map: Node, resolve: (node: Node) => Node, known: Known): Record<string, unknown> {
   const plain: Record<string, unknown> = {};
   if (!isMap(map)) return plain;
   for (const pair of map.items as Pair<Node, Node | null>[]) {
     const key = keyOf(pair);
-    if (!key.startsWith('_')) plain[key] = plainOf(pair.value, resolve);
+    if (!key.startsWith('_')) plain[key] = plainOf(pair.value, resolve, known);
   }
   return plain;
 }
 
-function plainOf(written: Node | null, resolve: (node: Node) => Node): unknown {
+function plainOf(written: Node | null, resolve: (node: Node) => Node, known: Known): unknown {
   if (written === null) return null;
   const node = resolve(written);
-  if (isMap(node)) return plainMap(node, resolve);
-  if (isSeq(node)) return (node.items as Node[]).map((item) => plainOf(item, resolve));
+  if (isMap(node) || isSeq(node)) {
+    if (known?.has(node) === true) return known.get(node);
+    const plain = isMap(node)
+      ? plainMap(node, resolve, known)
+      : (node.items as Node[]).map((item) => plainOf(item, resolve, known));
+    known?.set(node, plain);
+    return plain;
+  }
   if (!isScalar(node)) return null;
   const { value } = node;
   return typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? value : null;
