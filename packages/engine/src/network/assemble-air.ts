@@ -299,7 +299,7 @@ function withCarbon({ parts }: CabinetPath, efficiency: Readonly<Record<string, 
 const STANDS_FOR: Readonly<Record<string, string>> = {
   styrene: 'styrene',
   ethylbenzene: 'ethylbenzene',
-  tvoc: 'toluene',
+  TVOC: 'toluene',
 };
 
 function carbonBed(id: string, index: number, part: Extract<PathPart, { part: 'carbon' }>, at: string) {

@@ -19,7 +19,7 @@ interface Kind {
 
 const kinds: Readonly<Record<string, Kind>> = {
   particles: { unit: '1/m3', scale: 1e9, settles: true },
-  pm25: { unit: 'µg/m3', scale: 5, settles: true },
+  'PM2.5': { unit: 'µg/m3', scale: 5, settles: true },
   water: { unit: 'kg/m3', scale: 1e-3, settles: false },
 };
 const vapour: Kind = { unit: 'µg/m3', scale: 10, settles: false };
@@ -60,7 +60,7 @@ function contaminantsOf(cabinet: Cabinet, day: Day): readonly string[] {
   const emitted = Object.values(day.jobs).flatMap(({ material }) =>
     Object.keys(cabinet.materials[material]?.emissions ?? {}),
   );
-  return ['particles', 'pm25', 'tvoc', 'water', ...emitted];
+  return ['particles', 'PM2.5', 'TVOC', 'water', ...emitted];
 }
 
 /** Water in air, kg per m³ of dry air at the reference density. */

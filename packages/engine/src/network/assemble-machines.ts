@@ -8,6 +8,7 @@ import { ROOM } from './assemble-room.ts';
 import { addSheet, levelLength } from './assemble-shell.ts';
 import type { BayPlaces, MachinePlaces } from './assembly.ts';
 import { addToEnclosure, type Draft } from './draft.ts';
+import { jobEmissions } from './job-emissions.ts';
 import type { MachineMode } from './network.ts';
 
 /** Conductivity of the foam under a bed, W/(m·K): EN 12524 polyethylene or polyurethane foam 0.04 to 0.05. */
@@ -134,26 +135,6 @@ function jobMode(
     ],
     emissions: jobEmissions(cabinet, job).map((emission) => ({ ...emission, zone: places.plumeAir })),
   };
-}
-
-/** Start burst of the particles: ratio and time of the reference form E(t) = E·(1 + (r − 1)·exp(−t/τ)); judgement, r 1 to 30. */
-export const PARTICLE_BURST = { ratio: 5, time: 480 } as const;
-/** Vapour tail of the warm part after the job: share and time; judgement, only that it exists is published. */
-export const VAPOUR_TAIL = { share: 0.1, time: 7200 } as const;
-
-function jobEmissions(
-  cabinet: Cabinet,
-  job: Job,
-): MachineMode['emissions'] extends readonly (infer E)[] ? Omit<E, 'zone'>[] : never {
-  const { emissions } = cabinet.materials[job.material]!;
-  return Object.entries(emissions).map(([contaminant, { p50 }]) => {
-    const particles = contaminant === 'particles' || contaminant === 'pm25';
-    return {
-      contaminant,
-      rate: p50 * (particles ? cabinet.factors.emissionParticles : cabinet.factors.emissionVapours),
-      ...(particles ? { burst: PARTICLE_BURST } : { tail: VAPOUR_TAIL }),
-    };
-  });
 }
 
 function addBed(
