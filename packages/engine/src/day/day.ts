@@ -31,8 +31,6 @@ export interface Day {
   /** Heat into each slot, W, and contaminant into each cell, units/s, at the present state. */
   readonly heatRate: Float64Array;
   readonly transportRate: Float64Array;
-  /** Room for the right side of one contaminant's stage. */
-  readonly right: Float64Array;
   /** Running job of each machine, or -1. */
   readonly job: Int32Array;
   readonly bedState: Uint8Array;
@@ -57,7 +55,6 @@ export interface Day {
 export function newDay(plant: Plant): Day {
   const { network, air, heat, transport, controls } = plant;
   const { layout } = heat;
-  const cells = transport.count * transport.zones;
   const day: Day = {
     plant,
     moment: {
@@ -67,12 +64,11 @@ export function newDay(plant: Plant): Day {
     },
     air: newAirState(air, network),
     heat: newHeatState(heat, network.heatSources.length),
-    transport: newTransportState(transport, network.recirculations.length),
+    transport: newTransportState(transport),
     y: new Float64Array(layout.slots),
-    c: new Float64Array(cells + transport.carbon.length),
+    c: new Float64Array(transport.cells + transport.carbon.length),
     heatRate: new Float64Array(layout.slots),
-    transportRate: new Float64Array(cells + transport.carbon.length),
-    right: new Float64Array(transport.pattern.size),
+    transportRate: new Float64Array(transport.cells + transport.carbon.length),
     job: new Int32Array(controls.machines.length).fill(-1),
     bedState: new Uint8Array(controls.machines.length),
     bedSet: new Float64Array(controls.machines.length).fill(Number.NaN),
@@ -106,7 +102,7 @@ function setStart({ plant, y, c }: Day): void {
   for (const { slot, at, offset } of controls.sensors) y[slot] = y[at]! + offset;
   c.set(transport.initial);
   transport.carbon.forEach(({ start }, l) => {
-    c[transport.initial.length + l] = start;
+    c[transport.cells + l] = start;
   });
 }
 

@@ -32,9 +32,9 @@ export function openContaminantBook(day: Day, step: Step): ContaminantBook {
 
 /** Σ V C of the solved zones, units. */
 export function storedAmount({ plant, c }: Day, k: number): number {
-  const { zones, free, volume } = plant.transport;
+  const { zones, solved, volume } = plant.transport;
   let sum = 0;
-  for (let z = 0; z < zones; z += 1) if (free[z] === 1) sum += volume[z]! * c[k * zones + z]!;
+  for (let cell = k * zones; cell < k * zones + solved; cell += 1) sum += volume[cell]! * c[cell]!;
   return sum;
 }
 
@@ -46,17 +46,15 @@ export function observeContaminants(
   time: number,
 ): void {
   const { plant, transport } = day;
-  const { count, zones, free } = plant.transport;
+  const { count, zones, solved, deposition, coagulation } = plant.transport;
   for (let k = 0; k < count; k += 1) {
     const at = (stage * count + k) * KINDS;
     const flux = book.stage.subarray(at, at + KINDS);
     flux.fill(0);
-    for (let z = 0; z < zones; z += 1) {
-      const cell = k * zones + z;
-      if (free[z] === 0) continue;
+    for (let cell = k * zones; cell < k * zones + solved; cell += 1) {
       flux[EMITTED] = flux[EMITTED]! + transport.emission[cell]!;
-      flux[DEPOSITED] = flux[DEPOSITED]! + plant.transport.deposition[cell]! * c[cell]!;
-      flux[COAGULATED] = flux[COAGULATED]! + plant.transport.coagulation[cell]! * c[cell]! * c[cell]!;
+      flux[DEPOSITED] = flux[DEPOSITED]! + deposition[cell]! * c[cell]!;
+      flux[COAGULATED] = flux[COAGULATED]! + coagulation[cell]! * c[cell]! * c[cell]!;
     }
     flux[EMITTED] = flux[EMITTED]! + fading(day, k, time, false);
     addStreams(day, flux, k, c, false);
@@ -65,7 +63,7 @@ export function observeContaminants(
 
 export function bookContaminants(day: Day, step: Step, book: ContaminantBook, length: number): void {
   const { plant, transport } = day;
-  const { count, zones, free, deposition, coagulation } = plant.transport;
+  const { count, zones, solved, deposition, coagulation } = plant.transport;
   const { method, cellStages } = step;
   const slope = new Float64Array(KINDS);
   for (let i = 0; i < method.stages; i += 1) {
@@ -73,9 +71,7 @@ export function bookContaminants(day: Day, step: Step, book: ContaminantBook, le
     const weight = method.b[i]! * length;
     for (let k = 0; k < count; k += 1) {
       slope.fill(0);
-      for (let z = 0; z < zones; z += 1) {
-        const cell = k * zones + z;
-        if (free[z] === 0) continue;
+      for (let cell = k * zones; cell < k * zones + solved; cell += 1) {
         slope[DEPOSITED] = slope[DEPOSITED]! + deposition[cell]! * v[cell]!;
         slope[COAGULATED] =
           slope[COAGULATED]! + 2 * coagulation[cell]! * transport.frozenConcentration[cell]! * v[cell]!;
@@ -93,11 +89,11 @@ export function bookContaminants(day: Day, step: Step, book: ContaminantBook, le
 
 /** Bursts and tails in solved zones: their rate, or its slope in time. */
 function fading({ plant, transport }: Day, k: number, time: number, drift: boolean): number {
-  const { zones, free } = plant.transport;
+  const { zones, solved } = plant.transport;
   let sum = 0;
   for (let i = 0; i < transport.fadingCount; i += 1) {
     const cell = transport.fadingCell[i]!;
-    if (Math.floor(cell / zones) !== k || free[cell % zones] === 0) continue;
+    if (Math.floor(cell / zones) !== k || cell % zones >= solved) continue;
     const constant = transport.fadingTime[i]!;
     const rate = transport.fadingRate[i]! * Math.exp((transport.fadingStart[i]! - time) / constant);
     sum += drift ? -rate / constant : rate;
@@ -106,8 +102,8 @@ function fading({ plant, transport }: Day, k: number, time: number, drift: boole
 }
 
 /**
- * Adds what streams of air filter and carry over the border. With `frozen` the flows are those of the step's matrix and `c`
- * is a change, so that what carbon gives back of itself does not count.
+ * Adds what streams of air filter and carry over the border, from the flows themselves. With `frozen` they are those of the
+ * step's matrix and `c` is a change, so that what carbon gives back of itself does not count.
  */
 function addStreams(day: Day, flux: Float64Array, k: number, c: Float64Array, frozen: boolean): void {
   const { plant, air, heat } = day;
@@ -118,80 +114,79 @@ function addStreams(day: Day, flux: Float64Array, k: number, c: Float64Array, fr
     const back = counter[p]!;
     const forward = (Math.max(flow[p]!, 0) + back) / net.referenceDensity;
     const backward = (Math.max(-flow[p]!, 0) + back) / net.referenceDensity;
-    addPassage(day, flux, k, p, net.pathAt.a[p]!, net.pathAt.b[p]!, forward, c, frozen);
-    addPassage(day, flux, k, p, net.pathAt.b[p]!, net.pathAt.a[p]!, backward, c, frozen);
+    addPassage(net, flux, k, net.pathAt.a[p]!, net.pathAt.b[p]!, forward, net.pass[k * (net.paths + 1) + p]!, c);
+    addPassage(net, flux, k, net.pathAt.b[p]!, net.pathAt.a[p]!, backward, net.pass[k * (net.paths + 1) + p]!, c);
   }
   const mixing = frozen ? heat.frozenExchangeFlow : heat.exchangeFlow;
   for (let i = 0; i < mixing.length; i += 1) {
-    crossBorder(net, flux, k, net.exchangeAt.a[i]!, net.exchangeAt.b[i]!, mixing[i]!, c);
-    crossBorder(net, flux, k, net.exchangeAt.b[i]!, net.exchangeAt.a[i]!, mixing[i]!, c);
+    addPassage(net, flux, k, net.exchangeAt.a[i]!, net.exchangeAt.b[i]!, mixing[i]!, 1, c);
+    addPassage(net, flux, k, net.exchangeAt.b[i]!, net.exchangeAt.a[i]!, mixing[i]!, 1, c);
   }
   const [entering, leaving] = frozen ? [heat.frozenChangeIn, heat.frozenChangeOut] : [heat.changeIn, heat.changeOut];
   for (let i = 0; i < entering.length; i += 1) {
     const [zone, outer] = [net.changeAt.a[i]!, net.changeAt.b[i]!];
-    crossBorder(net, flux, k, outer, zone, entering[i]! / net.referenceDensity, c);
-    crossBorder(net, flux, k, zone, outer, leaving[i]! / net.referenceDensity, c);
+    addPassage(net, flux, k, outer, zone, entering[i]! / net.referenceDensity, 1, c);
+    addPassage(net, flux, k, zone, outer, leaving[i]! / net.referenceDensity, 1, c);
   }
-  addRecirculations(day, flux, k, c, frozen);
+  addRecirculations(day, flux, k, c);
+  addCarbon(day, flux, k, c, frozen);
 }
 
-function crossBorder(
+function addPassage(
   net: TransportNetwork,
   flux: Float64Array,
   k: number,
   from: number,
   to: number,
   volume: number,
+  pass: number,
   c: Float64Array,
 ): void {
-  const amount = volume * c[k * net.zones + from]!;
-  if (net.free[from] === 1 && net.free[to] === 0) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! + amount;
-  if (net.free[from] === 0 && net.free[to] === 1) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! - amount;
-}
-
-function addPassage(
-  day: Day,
-  flux: Float64Array,
-  k: number,
-  p: number,
-  from: number,
-  to: number,
-  volume: number,
-  c: Float64Array,
-  frozen: boolean,
-): void {
-  const net = day.plant.transport;
-  const outwards = net.free[from] === 1;
-  const inwards = net.free[to] === 1;
-  if (volume === 0 || (!outwards && !inwards)) return;
+  const outwards = from < net.solved;
+  const inwards = to < net.solved;
+  if (!outwards && !inwards) return;
   const leaving = volume * c[k * net.zones + from]!;
-  const filtered = leaving * net.pass[k * net.paths + p]!;
-  const load = net.carbonOnPath[k * net.paths + p]!;
-  let arriving = filtered;
-  if (load >= 0) {
-    const star = frozen ? 0 : day.transport.carbonStar[load]!;
-    arriving -= net.carbon[load]!.efficiency * (filtered - volume * star);
-  }
+  const arriving = pass * leaving;
   flux[FILTERED] = flux[FILTERED]! + leaving - arriving;
   if (outwards && !inwards) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! + arriving;
   if (!outwards && inwards) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! - leaving;
 }
 
-function addRecirculations(day: Day, flux: Float64Array, k: number, c: Float64Array, frozen: boolean): void {
+function addRecirculations(day: Day, flux: Float64Array, k: number, c: Float64Array): void {
   const net = day.plant.transport;
   const count = net.recirculationFlow.length;
   for (let r = 0; r < count; r += 1) {
-    const zone = net.recirculationZone[r]!;
-    if (day.transport.recirculationOn[r] === 0 || net.free[zone] === 0) continue;
-    const passing = net.recirculationFlow[r]! * c[k * net.zones + zone]!;
-    let removed = net.recirculationEfficiency[k * count + r]! * passing;
-    const load = net.carbonOnRecirculation[k * count + r]!;
-    if (load >= 0) {
-      const star = frozen ? 0 : day.transport.carbonStar[load]!;
-      removed += net.carbon[load]!.efficiency * (passing - removed - net.recirculationFlow[r]! * star);
-    }
-    flux[FILTERED] = flux[FILTERED]! + removed;
+    const place = net.recirculationPlace[r]!;
+    if (day.transport.recirculationOn[r] === 0 || place >= net.solved) continue;
+    const passing = net.recirculationFlow[r]! * c[k * net.zones + place]!;
+    flux[FILTERED] = flux[FILTERED]! + net.recirculationEfficiency[k * count + r]! * passing;
   }
+}
+
+/** Carbon behind a filter catches from what passed it; on its way into a held zone it catches what would have crossed. */
+function addCarbon(day: Day, flux: Float64Array, k: number, c: Float64Array, frozen: boolean): void {
+  const { plant, air, heat, transport } = day;
+  const net = plant.transport;
+  net.carbon.forEach(({ contaminant, path, recirculation, efficiency }, l) => {
+    if (contaminant !== k) return;
+    const star = frozen ? 0 : transport.carbonStar[l]!;
+    if (path >= 0) {
+      const flow = (frozen ? heat.frozenFlow : air.flow)[path]! / net.referenceDensity;
+      const [a, b] = [net.pathAt.a[path]!, net.pathAt.b[path]!];
+      const [from, to] = flow >= 0 ? [a, b] : [b, a];
+      if (from >= net.solved && to >= net.solved) return;
+      const arriving = net.pass[k * (net.paths + 1) + path]! * c[k * net.zones + from]!;
+      const caught = Math.abs(flow) * efficiency * (arriving - star);
+      flux[FILTERED] = flux[FILTERED]! + caught;
+      if (to >= net.solved) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! - caught;
+      return;
+    }
+    const place = net.recirculationPlace[recirculation]!;
+    if (transport.recirculationOn[recirculation] === 0 || place >= net.solved) return;
+    const passes = 1 - net.recirculationEfficiency[k * net.recirculationFlow.length + recirculation]!;
+    const passing = net.recirculationFlow[recirculation]!;
+    flux[FILTERED] = flux[FILTERED]! + passing * efficiency * (passes * c[k * net.zones + place]! - star);
+  });
 }
 
 export interface ContaminantSums {

@@ -63,10 +63,19 @@ export function addRow(recorder: Recorder, day: Day): void {
   at = put(values, at, air.speed);
   at = put(values, at, day.bedPower);
   for (let i = 0; i < day.moment.thermostats.length; i += 1) values[at + i] = day.moment.thermostats[i]!;
-  at = put(values, at + day.moment.thermostats.length, c);
-  const { zones, volume } = plant.transport;
-  const all = plant.transport.count * zones;
-  for (let k = 0; k < c.length; k += 1) values[at + k] = day.transportRate[k]! / (k < all ? volume[k % zones]! : 1);
+  at += day.moment.thermostats.length;
+  const { zones, count, cells, placeOf, volume } = plant.transport;
+  for (let k = 0; k < count; k += 1) {
+    for (let z = 0; z < zones; z += 1) {
+      const cell = k * zones + placeOf[z]!;
+      values[at + k * zones + z] = c[cell]!;
+      values[at + c.length + k * zones + z] = day.transportRate[cell]! / volume[cell]!;
+    }
+  }
+  for (let l = cells; l < c.length; l += 1) {
+    values[at + l] = c[l]!;
+    values[at + c.length + l] = day.transportRate[l]!;
+  }
 }
 
 function put(values: Float64Array, at: number, from: Float64Array): number {

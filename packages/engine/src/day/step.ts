@@ -6,6 +6,7 @@ import { assembleHeat, freeze } from './heat-matrix.ts';
 import type { Method } from './rosenbrock.ts';
 import { solve } from './sparse-lu.ts';
 import { assembleTransport } from './transport-matrix.ts';
+import { freezeStreams } from './transport-state.ts';
 
 export interface Step {
   readonly method: Method;
@@ -69,6 +70,7 @@ export function newStep(day: Day, method: Method): Step {
 /** Keeps what the coming attempts have in common. The day's rates are those of its present state. */
 export function startStep(day: Day, step: Step): void {
   freeze(day.plant.heat, day.heat, day.air, day.y);
+  freezeStreams(day.transport);
   step.observe?.(0, day.y, day.c, day.moment.time);
 }
 
@@ -82,7 +84,7 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
   const inverse = 1 / (method.gamma * length);
   const hasCells = plant.transport.count > 0;
   assembleHeat(plant.heat, day.heat, day.air, y, inverse, day.held);
-  if (hasCells) assembleTransport(plant.transport, day.transport, day.air, day.heat, c, inverse);
+  if (hasCells) assembleTransport(plant.transport, day.transport, c, inverse);
   const drifts = setDrifts(day, step);
   for (let i = 0; i < method.stages; i += 1) {
     let heatRate = day.heatRate;
@@ -223,32 +225,28 @@ function solveCellStage(
 ): void {
   const { method, cellStages: v, sums } = step;
   const { transport: net } = day.plant;
-  const { transport: state, right } = day;
-  const { zones, count, rowOf, pattern, valueCount } = net;
-  const cells = count * zones;
+  const { transport: state } = day;
+  const { zones, solved, cells, count, pattern, valueCount, volume, matrixOf } = net;
   const size = day.c.length;
   const first = i * size;
   if (i === 0) v.set(rate);
   else {
     addStages(sums, size, step.shares, v, i);
-    for (let k = 0; k < cells; k += 1) v[first + k] = rate[k]! + net.volume[k % zones]! * sums[k]!;
+    for (let k = 0; k < cells; k += 1) v[first + k] = rate[k]! + volume[k]! * sums[k]!;
     for (let k = cells; k < size; k += 1) v[first + k] = rate[k]! + sums[k]!;
   }
   const moved = length * method.g[i]!;
+  if (drifts) for (let k = 0; k < cells; k += 1) v[first + k] = v[first + k]! + moved * step.cellDrift[k]!;
   for (let k = 0; k < count; k += 1) {
-    const base = k * zones;
-    for (let z = 0; z < zones; z += 1) {
-      const row = rowOf[z]!;
-      if (row >= 0) right[row] = v[first + base + z]! + (drifts ? moved * step.cellDrift[base + z]! : 0);
-      else v[first + base + z] = moved * state.outsideRate[base + z]!;
-    }
+    const base = first + k * zones;
+    const matrix = matrixOf[k]! * valueCount;
+    for (let place = solved; place < zones; place += 1) v[base + place] = moved * state.outsideRate[k * zones + place]!;
     if (state.outsideMoves) {
-      for (const { row, zone, position } of net.boundary) {
-        right[row] = right[row]! - state.matrix[k * valueCount + position]! * v[first + base + zone]!;
+      for (const { row, place, position } of net.boundary) {
+        v[base + row] = v[base + row]! - state.matrix[matrix + position]! * v[base + place]!;
       }
     }
-    solve(pattern, state.matrix, k * valueCount, right, 0);
-    for (let z = 0; z < zones; z += 1) if (rowOf[z]! >= 0) v[first + base + z] = right[rowOf[z]!]!;
+    solve(pattern, state.matrix, matrix, v, base);
   }
   for (let l = 0; l < net.carbon.length; l += 1) {
     v[first + cells + l] = (v[first + cells + l]! + caughtSlope(day, l, v, first)) / inverse;
@@ -258,24 +256,17 @@ function solveCellStage(
 /** What a carbon bed catches more per second, kg/kg, when the concentrations change by `v`, with the frozen flows. */
 function caughtSlope(day: Day, l: number, v: Float64Array, first: number): number {
   const { transport: net } = day.plant;
-  const { contaminant: k, efficiency, perUnit } = net.carbon[l]!;
+  const { contaminant: k, path, recirculation, efficiency, perUnit } = net.carbon[l]!;
   const base = first + k * net.zones;
-  let caught = 0;
-  const end = day.air.openCount + day.air.fixedCount;
-  for (let i = 0; i < end; i += 1) {
-    const p = day.air.openList[i]!;
-    if (net.carbonOnPath[k * net.paths + p] !== l) continue;
-    const flow = day.heat.frozenFlow[p]! / net.referenceDensity;
-    const source = base + (flow >= 0 ? net.pathAt.a[p]! : net.pathAt.b[p]!);
-    caught += net.pass[k * net.paths + p]! * efficiency * Math.abs(flow) * v[source]!;
+  if (path >= 0) {
+    const flow = day.heat.frozenFlow[path]! / net.referenceDensity;
+    const source = base + (flow >= 0 ? net.pathAt.a[path]! : net.pathAt.b[path]!);
+    return perUnit * efficiency * net.pass[k * (net.paths + 1) + path]! * Math.abs(flow) * v[source]!;
   }
-  const count = net.recirculationFlow.length;
-  for (let r = 0; r < count; r += 1) {
-    if (net.carbonOnRecirculation[k * count + r] !== l || day.transport.recirculationOn[r] === 0) continue;
-    const passes = 1 - net.recirculationEfficiency[k * count + r]!;
-    caught += passes * efficiency * net.recirculationFlow[r]! * v[base + net.recirculationZone[r]!]!;
-  }
-  return perUnit * caught;
+  if (day.transport.recirculationOn[recirculation] === 0) return 0;
+  const passes = 1 - net.recirculationEfficiency[k * net.recirculationFlow.length + recirculation]!;
+  const caught = passes * efficiency * net.recirculationFlow[recirculation]!;
+  return perUnit * caught * v[base + net.recirculationPlace[recirculation]!]!;
 }
 
 function heatError({ method, heatStages, watchedSlot, sums }: Step): number {
@@ -296,9 +287,7 @@ function cellError(day: Day, { method, cellStages, endC, sums }: Step): number {
   addStages(sums, day.c.length, method.e, cellStages, method.stages);
   let worst = 0;
   for (let k = 0; k < net.count; k += 1) {
-    for (let z = 0; z < net.zones; z += 1) {
-      if (net.free[z] === 0) continue;
-      const cell = k * net.zones + z;
+    for (let cell = k * net.zones; cell < k * net.zones + net.solved; cell += 1) {
       const share = Math.abs(sums[cell]!) / Math.max(net.scale[k]!, Math.abs(day.c[cell]!), Math.abs(endC[cell]!));
       if (!(share <= worst)) worst = share;
     }

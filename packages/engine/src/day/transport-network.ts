@@ -1,4 +1,5 @@
-// Contaminants in typed arrays: what never changes during a day. Values by contaminant k and zone z lie at k·zones + z.
+// Contaminants in typed arrays: what never changes during a day. Zones have places: those whose concentrations are solved come
+// first, in elimination order, then those that are held. The value of contaminant k at a place lies in cell k·zones + place.
 
 import type { CarbonBed, Network } from '../network/network.ts';
 import type { AirNetwork } from './air-network.ts';
@@ -10,44 +11,47 @@ import { indexOfName } from './when.ts';
 export interface TransportNetwork {
   readonly count: number;
   readonly zones: number;
+  readonly cells: number;
+  /** Place of each zone; the first `solved` places are solved. */
+  readonly placeOf: Int32Array;
+  readonly solved: number;
   readonly referenceDensity: number;
-  /** 1 where the zone's concentrations are solved. */
-  readonly free: Uint8Array;
-  /** m³; 1 where concentrations are held. */
-  readonly volume: Float64Array;
   readonly scale: Float64Array;
   readonly initial: Float64Array;
-  /** V λ, m³/s, by contaminant and zone. */
+  /** m³ by cell; 1 where concentrations are held. */
+  readonly volume: Float64Array;
+  /** V λ, m³/s, by cell. */
   readonly deposition: Float64Array;
-  /** V K, by contaminant and zone. */
+  /** V K, by cell. */
   readonly coagulation: Float64Array;
-  /** 1 - efficiency, by contaminant and path: k·paths + p. */
+  /** 1 - filter efficiency: k·(paths + 1) + p; the last column, 1, is for air that passes no filter. */
   readonly paths: number;
   readonly pass: Float64Array;
+  /** `pass` times 1 - efficiency of the path's carbon. */
+  readonly through: Float64Array;
   readonly pattern: Pattern;
   readonly valueCount: number;
-  readonly rowOf: Int32Array;
-  readonly boundary: readonly { readonly row: number; readonly zone: number; readonly position: number }[];
-  readonly position: (row: number, column: number) => number;
-  readonly pathAt: ZonePairs;
-  readonly exchangeAt: ZonePairs;
-  readonly changeAt: ZonePairs;
-  readonly diagonal: Int32Array;
-  readonly recirculationZone: Int32Array;
+  /** Which of the matrices a contaminant has: those that all losses have in common share one. */
+  readonly matrixOf: Int32Array;
+  /** Contaminant that stands for each matrix. */
+  readonly matrixLeader: Int32Array;
+  /** Pairs of a solved place with a held one. */
+  readonly boundary: readonly { readonly row: number; readonly place: number; readonly position: number }[];
+  readonly pathAt: PlacePairs;
+  readonly exchangeAt: PlacePairs;
+  readonly changeAt: PlacePairs;
+  readonly recirculationPlace: Int32Array;
   readonly recirculationFlow: Float64Array;
   /** By contaminant and recirculation. */
   readonly recirculationEfficiency: Float64Array;
   readonly carbon: readonly CarbonLoad[];
-  /** Index into `carbon` by contaminant and path, -1 for none; the same for recirculations. */
-  readonly carbonOnPath: Int32Array;
-  readonly carbonOnRecirculation: Int32Array;
 }
 
-export interface ZonePairs {
+/** Places a and b, and the matrix positions (a, b) and (b, a). */
+export interface PlacePairs {
+  readonly count: number;
   readonly a: Int32Array;
   readonly b: Int32Array;
-  readonly aa: Int32Array;
-  readonly bb: Int32Array;
   readonly ab: Int32Array;
   readonly ba: Int32Array;
 }
@@ -56,6 +60,9 @@ export interface ZonePairs {
 export interface CarbonLoad {
   readonly name: string;
   readonly contaminant: number;
+  /** Where the bed sits: a path or a recirculation, the other one is -1. */
+  readonly path: number;
+  readonly recirculation: number;
   readonly efficiency: number;
   /** kg/kg of load per unit·m³ caught. */
   readonly perUnit: number;
@@ -67,122 +74,162 @@ export interface CarbonLoad {
 
 export function compileTransport(network: Network, air: AirNetwork, heat: HeatNetwork): TransportNetwork {
   const { contaminants, zones, recirculations } = network;
+  const count = contaminants.length;
   const zoneNames = zones.map(({ name }) => name);
   const zone = (name: string): number => indexOfName(zoneNames, name, 'zone');
-  const held = (z: number): boolean =>
-    zones[z]!.concentrations === 'fixed' || contaminants.some(({ outside }) => outside?.[zoneNames[z]!] !== undefined);
-  const free = Uint8Array.from(zones, (_, z) => (held(z) ? 0 : 1));
-  const unknown = new Int32Array(zones.length).fill(-1);
-  let size = 0;
-  for (let z = 0; z < zones.length; z += 1) if (free[z] === 1) unknown[z] = size++;
-
-  const pathPairs = network.paths.map((_, p) => [air.from[p]!, air.to[p]!] as const);
-  const exchangePairs = network.exchanges.map(({ a, b }) => [zone(a), zone(b)] as const);
-  const changePairs = network.airChanges.map((change) => [zone(change.zone), zone(change.with)] as const);
-  const all = [...pathPairs, ...exchangePairs, ...changePairs];
-  const pattern = analysePattern(
-    size,
-    all.map(([a, b]) => [unknown[a]!, unknown[b]!] as const).filter(([a, b]) => a >= 0 && b >= 0),
+  const held = Uint8Array.from(zones, ({ name, concentrations }) =>
+    concentrations === 'fixed' || contaminants.some(({ outside }) => outside?.[name] !== undefined) ? 1 : 0,
   );
-  const rowOf = unknown.map((u) => (u < 0 ? -1 : pattern.rowOf[u]!));
-  const boundary: { row: number; zone: number; position: number }[] = [];
-  for (const [a, b] of all) {
-    for (const [row, outer] of [
-      [a, b],
-      [b, a],
-    ] as const) {
-      if (rowOf[row]! < 0 || rowOf[outer]! >= 0) continue;
-      if (boundary.some((known) => known.row === rowOf[row] && known.zone === outer)) continue;
-      boundary.push({ row: rowOf[row]!, zone: outer, position: pattern.length + boundary.length });
-    }
-  }
+  const pairs = {
+    path: network.paths.map((_, p) => [air.from[p]!, air.to[p]!] as const),
+    exchange: network.exchanges.map(({ a, b }) => [zone(a), zone(b)] as const),
+    change: network.airChanges.map((change) => [zone(change.zone), zone(change.with)] as const),
+  };
+  const { placeOf, solved, pattern } = placeZones(held, [...pairs.path, ...pairs.exchange, ...pairs.change]);
+  const places = (list: readonly (readonly [number, number])[]): [number, number][] =>
+    list.map(([a, b]) => [placeOf[a]!, placeOf[b]!]);
+  const [path, exchange, change] = [places(pairs.path), places(pairs.exchange), places(pairs.change)];
+  const boundary = boundaryPairs([...path, ...exchange, ...change], solved, pattern.length);
   const unused = pattern.length + boundary.length;
   const position = (row: number, column: number): number => {
-    if (rowOf[row]! < 0) return unused;
-    if (rowOf[column]! >= 0) return entryAt(pattern, rowOf[row]!, rowOf[column]!);
-    return boundary.find((known) => known.row === rowOf[row] && known.zone === column)?.position ?? unused;
+    if (row >= solved) return unused;
+    if (column < solved) return entryAt(pattern, row, column);
+    return boundary.find((known) => known.row === row && known.place === column)!.position;
   };
-  const at = (list: readonly (readonly [number, number])[]): ZonePairs => ({
+  const at = (list: readonly (readonly [number, number])[]): PlacePairs => ({
+    count: list.length,
     a: Int32Array.from(list, ([a]) => a),
     b: Int32Array.from(list, ([, b]) => b),
-    aa: Int32Array.from(list, ([a]) => position(a, a)),
-    bb: Int32Array.from(list, ([, b]) => position(b, b)),
     ab: Int32Array.from(list, ([a, b]) => position(a, b)),
     ba: Int32Array.from(list, ([a, b]) => position(b, a)),
   });
-  const volume = Float64Array.from(zones, (one, z) => (free[z] === 1 ? one.volume : 1));
-  if (contaminants.length > 0) requireVolumes(network, free);
-  const byZone = (value: (k: number, z: number) => number): Float64Array =>
-    Float64Array.from({ length: contaminants.length * zones.length }, (_, i) =>
-      value(Math.floor(i / zones.length), i % zones.length),
+  const zoneAt = new Int32Array(zones.length);
+  placeOf.forEach((place, z) => {
+    zoneAt[place] = z;
+  });
+  const byCell = (value: (k: number, z: number) => number): Float64Array =>
+    Float64Array.from({ length: count * zones.length }, (_, cell) =>
+      value(Math.floor(cell / zones.length), zoneAt[cell % zones.length]!),
     );
+  const ofSolved = (value: (k: number, z: number) => number): Float64Array =>
+    byCell((k, z) => (held[z] === 1 ? 0 : zones[z]!.volume * value(k, z)));
+  if (count > 0) requireVolumes(network, held);
   const carbon = carbonLoads(network, heat);
-  const place = (names: readonly string[]): Int32Array => {
-    const table = new Int32Array(contaminants.length * names.length).fill(-1);
-    carbon.forEach(({ contaminant, bed }, index) => {
-      const where = names.indexOf(bed.in);
-      if (where < 0) return;
-      const cell = contaminant * names.length + where;
-      if (table[cell] !== -1) throw new Error(`Two carbon beds catch one vapour in "${bed.in}"`);
-      table[cell] = index;
-    });
-    return table;
-  };
+  const width = network.paths.length + 1;
+  const pass = Float64Array.from({ length: count * width }, (_, i) => {
+    const one = network.paths[i % width];
+    return one === undefined ? 1 : 1 - (one.filterEfficiency[contaminants[Math.floor(i / width)]!.name] ?? 0);
+  });
+  const through = pass.slice();
+  for (const { path: p, contaminant: k, efficiency } of carbon) {
+    if (p >= 0) through[k * width + p] = through[k * width + p]! * (1 - efficiency);
+  }
+  const deposition = ofSolved((k, z) => contaminants[k]!.deposition[zoneNames[z]!] ?? 0);
+  const recirculationEfficiency = Float64Array.from({ length: count * recirculations.length }, (_, i) => {
+    const { name } = contaminants[Math.floor(i / recirculations.length)]!;
+    return recirculations[i % recirculations.length]!.efficiency[name] ?? 0;
+  });
+  const losses = contaminants.map(({ coagulation }, k) =>
+    [
+      coagulation === undefined ? 'plain' : k,
+      through.slice(k * width, (k + 1) * width).join(),
+      deposition.slice(k * zones.length, (k + 1) * zones.length).join(),
+      recirculationEfficiency.slice(k * recirculations.length, (k + 1) * recirculations.length).join(),
+      carbon.some(({ contaminant, recirculation }) => contaminant === k && recirculation >= 0) ? k : '',
+    ].join(';'),
+  );
+  const leaders = [...new Set(losses)];
   return {
-    count: contaminants.length,
+    count,
     zones: zones.length,
+    cells: count * zones.length,
+    placeOf,
+    solved,
     referenceDensity: network.constants.referenceDensity,
-    free,
-    volume,
     scale: Float64Array.from(contaminants, ({ scale }) => scale),
-    initial: byZone((k, z) => contaminants[k]!.initial[zoneNames[z]!] ?? 0),
-    deposition: byZone((k, z) => (free[z] === 1 ? volume[z]! * (contaminants[k]!.deposition[zoneNames[z]!] ?? 0) : 0)),
-    coagulation: byZone((k, z) => (free[z] === 1 ? volume[z]! * (contaminants[k]!.coagulation ?? 0) : 0)),
+    initial: byCell((k, z) => contaminants[k]!.initial[zoneNames[z]!] ?? 0),
+    volume: byCell((_, z) => (held[z] === 1 ? 1 : zones[z]!.volume)),
+    deposition,
+    coagulation: ofSolved((k) => contaminants[k]!.coagulation ?? 0),
     paths: network.paths.length,
-    pass: Float64Array.from({ length: contaminants.length * network.paths.length }, (_, i) => {
-      const path = network.paths[i % network.paths.length]!;
-      return 1 - (path.filterEfficiency[contaminants[Math.floor(i / network.paths.length)]!.name] ?? 0);
-    }),
+    pass,
+    through,
     pattern,
     valueCount: unused + 1,
-    rowOf,
+    matrixOf: Int32Array.from(losses, (loss) => leaders.indexOf(loss)),
+    matrixLeader: Int32Array.from(leaders, (loss) => losses.indexOf(loss)),
     boundary,
-    position,
-    pathAt: at(pathPairs),
-    exchangeAt: at(exchangePairs),
-    changeAt: at(changePairs),
-    diagonal: Int32Array.from(zones, (_, z) => position(z, z)),
-    recirculationZone: Int32Array.from(recirculations, (one) => zone(one.zone)),
+    pathAt: at(path),
+    exchangeAt: at(exchange),
+    changeAt: at(change),
+    recirculationPlace: Int32Array.from(recirculations, (one) => placeOf[zone(one.zone)]!),
     recirculationFlow: Float64Array.from(recirculations, ({ flow }) => flow),
-    recirculationEfficiency: Float64Array.from({ length: contaminants.length * recirculations.length }, (_, i) => {
-      const name = contaminants[Math.floor(i / recirculations.length)]!.name;
-      return recirculations[i % recirculations.length]!.efficiency[name] ?? 0;
-    }),
+    recirculationEfficiency,
     carbon,
-    carbonOnPath: place(network.paths.map(({ name }) => name)),
-    carbonOnRecirculation: place(recirculations.map(({ name }) => name)),
   };
 }
 
-function requireVolumes(network: Network, free: Uint8Array): void {
+/** Solved zones first, in elimination order. */
+function placeZones(
+  held: Uint8Array,
+  pairs: readonly (readonly [number, number])[],
+): { placeOf: Int32Array; solved: number; pattern: Pattern } {
+  const unknown = new Int32Array(held.length).fill(-1);
+  let solved = 0;
+  for (let z = 0; z < held.length; z += 1) if (held[z] === 0) unknown[z] = solved++;
+  const pattern = analysePattern(
+    solved,
+    pairs.map(([a, b]) => [unknown[a]!, unknown[b]!] as const).filter(([a, b]) => a >= 0 && b >= 0),
+  );
+  let next = solved;
+  return { placeOf: unknown.map((u) => (u < 0 ? next++ : pattern.rowOf[u]!)), solved, pattern };
+}
+
+function boundaryPairs(
+  pairs: readonly (readonly [number, number])[],
+  solved: number,
+  first: number,
+): { row: number; place: number; position: number }[] {
+  const boundary: { row: number; place: number; position: number }[] = [];
+  for (const [a, b] of pairs) {
+    const [row, place] = a < b ? [a, b] : [b, a];
+    if (row >= solved || place < solved) continue;
+    if (boundary.some((known) => known.row === row && known.place === place)) continue;
+    boundary.push({ row, place, position: first + boundary.length });
+  }
+  return boundary;
+}
+
+function requireVolumes(network: Network, held: Uint8Array): void {
   network.zones.forEach(({ name, volume }, z) => {
-    if (free[z] === 1 && !(volume > 0))
+    if (held[z] === 0 && !(volume > 0))
       throw new Error(`The volume of zone "${name}" is ${volume}; it must be above 0`);
   });
 }
 
-function carbonLoads(network: Network, heat: HeatNetwork): (CarbonLoad & { readonly bed: CarbonBed })[] {
+function carbonLoads(network: Network, heat: HeatNetwork): CarbonLoad[] {
   const names = network.contaminants.map(({ name }) => name);
-  return network.carbonBeds.flatMap((bed) =>
-    bed.vapours.map((vapour) => ({
-      bed,
-      name: `${bed.name}/${vapour.contaminant}`,
-      contaminant: indexOfName(names, vapour.contaminant, 'contaminant'),
-      efficiency: vapour.efficiency,
-      perUnit: vapour.kilogramsPerUnit / bed.mass,
-      slot: heat.layout.slotOf[heat.layout.pointOf(bed.at)]!,
-      start: vapour.load,
-      law: carbonLaw(vapour.vapour, vapour.kilogramsPerUnit),
-    })),
+  const taken = new Set<string>();
+  return network.carbonBeds.flatMap((bed: CarbonBed) =>
+    bed.vapours.map((vapour) => {
+      const path = network.paths.findIndex(({ name }) => name === bed.in);
+      const recirculation = path >= 0 ? -1 : network.recirculations.findIndex(({ name }) => name === bed.in);
+      if (path < 0 && recirculation < 0)
+        throw new Error(`The carbon bed "${bed.name}" sits in "${bed.in}", which is nowhere`);
+      const key = `${bed.in}/${vapour.contaminant}`;
+      if (taken.has(key)) throw new Error(`Two carbon beds in "${bed.in}" catch ${vapour.contaminant}`);
+      taken.add(key);
+      return {
+        name: `${bed.name}/${vapour.contaminant}`,
+        contaminant: indexOfName(names, vapour.contaminant, 'contaminant'),
+        path,
+        recirculation,
+        efficiency: vapour.efficiency,
+        perUnit: vapour.kilogramsPerUnit / bed.mass,
+        slot: heat.layout.slotOf[heat.layout.pointOf(bed.at)]!,
+        start: vapour.load,
+        law: carbonLaw(vapour.vapour, vapour.kilogramsPerUnit),
+      };
+    }),
   );
 }

@@ -2,12 +2,24 @@
 
 import type { TransportNetwork } from './transport-network.ts';
 
+/** Air that carries from one place to another, as the flows of one moment have it. */
+export interface Streams {
+  count: number;
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  /** m³/s at the reference density. */
+  readonly volume: Float64Array;
+  /** Column of the filter that it passes. */
+  readonly filter: Int32Array;
+  /** Matrix position (to, from). */
+  readonly entry: Int32Array;
+}
+
 export interface TransportState {
-  /** Concentrations by contaminant and zone, then loads of carbon beds. */
   readonly recirculationOn: Uint8Array;
-  /** Units/s that do not change between switches, by contaminant and zone. */
+  /** Units/s that do not change between switches, by cell, then zeros for the carbon loads. */
   readonly emission: Float64Array;
-  /** Bursts and tails that are fading: rate·share·exp(-(t - start)/time) into a cell. */
+  /** Bursts and tails that are fading: rate·exp(-(t - start)/time) into a cell. */
   fadingCount: number;
   fadingCell: Int32Array;
   fadingRate: Float64Array;
@@ -18,26 +30,49 @@ export interface TransportState {
   outsideMoves: boolean;
   /** Equilibrium concentration over each carbon bed at the last evaluation. */
   readonly carbonStar: Float64Array;
+  /** Of the last evaluation; and of the state that the step starts from. */
+  streams: Streams;
+  frozenStreams: Streams;
   readonly frozenConcentration: Float64Array;
   readonly matrix: Float64Array;
 }
 
-export function newTransportState(network: TransportNetwork, recirculations: number): TransportState {
-  const cells = network.count * network.zones;
+export function newTransportState(net: TransportNetwork): TransportState {
   return {
-    recirculationOn: new Uint8Array(recirculations),
-    emission: new Float64Array(cells),
+    recirculationOn: new Uint8Array(net.recirculationFlow.length),
+    emission: new Float64Array(net.cells + net.carbon.length),
     fadingCount: 0,
     fadingCell: new Int32Array(16),
     fadingRate: new Float64Array(16),
     fadingStart: new Float64Array(16),
     fadingTime: new Float64Array(16),
-    outsideRate: new Float64Array(cells),
+    outsideRate: new Float64Array(net.cells),
     outsideMoves: false,
-    carbonStar: new Float64Array(network.carbon.length),
-    frozenConcentration: new Float64Array(cells),
-    matrix: new Float64Array(network.count * network.valueCount),
+    carbonStar: new Float64Array(net.carbon.length),
+    streams: newStreams(net),
+    frozenStreams: newStreams(net),
+    frozenConcentration: new Float64Array(net.cells),
+    matrix: new Float64Array(net.matrixLeader.length * net.valueCount),
   };
+}
+
+function newStreams(net: TransportNetwork): Streams {
+  const most = 2 * (net.pathAt.count + net.exchangeAt.count + net.changeAt.count);
+  return {
+    count: 0,
+    from: new Int32Array(most),
+    to: new Int32Array(most),
+    volume: new Float64Array(most),
+    filter: new Int32Array(most),
+    entry: new Int32Array(most),
+  };
+}
+
+/** The streams of the last evaluation become those that the step's matrix has. */
+export function freezeStreams(state: TransportState): void {
+  const { streams } = state;
+  state.streams = state.frozenStreams;
+  state.frozenStreams = streams;
 }
 
 /** Adds a course that fades from `rate` with the time constant `time` since `start`. */

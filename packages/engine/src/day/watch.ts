@@ -76,7 +76,7 @@ function cellCrossing(
   level: number,
   rising: boolean,
 ): number {
-  const volume = day.plant.transport.volume[cell % day.plant.transport.zones]!;
+  const volume = day.plant.transport.volume[cell]!;
   const s0 = day.transportRate[cell]! / volume;
   const s1 = step.endCells[cell]! / volume;
   return firstCrossing(watch, level, rising, length, day.c[cell]!, s0, step.endC[cell]!, s1);
