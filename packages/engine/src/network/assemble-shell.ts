@@ -64,7 +64,7 @@ function outerBoard(draft: Draft, cabinet: Cabinet, piece: ZonePiece, start: num
   const build = door === undefined ? cabinet.faces[face].build : door[1].build;
   const part = door === undefined ? `faces.${face}` : `doors.${door[0]}`;
   const name = uniqueName(draft, `${bay}.${face}${suffix}`);
-  const sheet = addSheet(draft, name, build, piece.area, `${part}.build`, cabinet, start);
+  const sheet = addSheet(draft, name, { a: zone, b: ROOM }, build, piece.area, `${part}.build`, cabinet, start);
   insideFilm(draft, cabinet, piece, { zone, enclosure: bay }, sheet.inner, build.emissivityInside);
   draft.surfaces.push({ node: sheet.inner, zone, bay, part, area: piece.area });
   outsideFilm(draft, cabinet, piece, sheet.outer, build, door === undefined ? cabinet.faces[face] : undefined);
@@ -132,7 +132,16 @@ function partition(
   for (const strip of strips) {
     const name = uniqueName(draft, `${piece.bay}.${piece.face}${piece.suffix}`);
     const cut: Piece = { ...piece, from: strip.from, to: strip.to, area: strip.area };
-    const sheet = addSheet(draft, name, build, strip.area, `${part}.build`, cabinet, start);
+    const sheet = addSheet(
+      draft,
+      name,
+      { a: piece.zone, b: strip.far },
+      build,
+      strip.area,
+      `${part}.build`,
+      cabinet,
+      start,
+    );
     insideFilm(draft, cabinet, cut, { zone: piece.zone, enclosure: piece.bay }, sheet.inner, build.emissivityInside);
     const back: FaceName = piece.face === 'top' ? 'bottom' : 'left';
     insideFilm(
@@ -154,6 +163,7 @@ function partition(
 export function addSheet(
   draft: Draft,
   name: string,
+  between: { readonly a: string; readonly b: string },
   build: Build,
   area: number,
   path: string,
@@ -179,7 +189,7 @@ export function addSheet(
     heatCapacity: layer.heatCapacity,
     nodes: layer.thickness >= THICK && layer.density > 200 ? 2 : 1,
   }));
-  draft.walls.push({ name, a: ROOM, b: ROOM, area, layers, grid: 'faces', initial: start });
+  draft.walls.push({ name, ...between, area, layers, grid: 'faces', initial: start });
   const slices = layers.reduce((sum, { nodes }) => sum + nodes, 0);
   return { inner: `${name}.1`, outer: `${name}.${slices + 1}` };
 }
