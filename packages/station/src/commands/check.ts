@@ -106,7 +106,7 @@ function everything(findings: readonly Finding[], { units, days, width, ink }: S
   }
   const columns = [
     { head: '', least: 7 },
-    { head: 'finding' },
+    { head: 'finding', least: 24 },
     { head: 'value', align: 'right', least: 11 },
     { head: '10 to 90 %', least: 10 },
     { head: 'limit', least: 9 },

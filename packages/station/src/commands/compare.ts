@@ -162,7 +162,7 @@ function sideBySide(
 ): string {
   const ink = inkFor(io);
   const columns = [
-    { head: 'what' },
+    { head: 'what', least: 24 },
     ...sheets.map(({ id }) => ({ head: letters.get(id)!, align: 'right', least: 10 }) as const),
     { head: 'limit', least: 9 },
   ];
