@@ -8,7 +8,7 @@ import { machinePower } from './machine-power.ts';
 import { type Points, straightTrace, temperatureTrace } from './trace.ts';
 
 /** How a line is told from the others without colour. */
-export type Pen = 'solid' | 'dashed' | 'dotted' | 'dash-dot' | 'thin';
+export type Pen = 'solid' | 'dashed' | 'dotted' | 'dash-dot' | 'long-dash';
 
 export interface Line {
   readonly label: string;
@@ -82,7 +82,7 @@ export function dayStrips(run: DayRun): Strip[] {
     const bars = doorOpenings
       .filter((opening) => opening.door === door)
       .map((opening) => ({ ...spanOf(opening), share: 1 }));
-    return { label: doors.length === 1 && door === 'front' ? 'door open' : `door ${door} open`, kind: 'open', bars };
+    return { label: /door/i.test(door) ? `${door} open` : `${door} door open`, kind: 'open', bars };
   });
   return [...jobStrips, ...fanStrips, ...doorStrips];
 }
@@ -152,7 +152,7 @@ function contaminantPanels({ cabinet, day, assembly, record }: DayRun): Panel[] 
       const points = (zone: string): Points =>
         straightTrace(record, table, zone).map(([time, value]) => [time, perCm3 ? value / 1e6 : value]);
       const sources = [...new Set(Object.values(assembly.machines).map(({ printAir }) => printAir))];
-      const pens: readonly Pen[] = ['solid', 'dashed', 'dash-dot', 'thin'];
+      const pens: readonly Pen[] = ['solid', 'dashed', 'dash-dot', 'long-dash'];
       const lines = sources.map(
         (zone, at): Line => ({ label: spoken(zone), pen: pens[at % pens.length]!, points: points(zone) }),
       );
@@ -169,7 +169,7 @@ function contaminantPanels({ cabinet, day, assembly, record }: DayRun): Panel[] 
 }
 
 function powerPanel(run: DayRun): Panel[] {
-  const pens: readonly Pen[] = ['solid', 'dashed', 'dash-dot', 'dotted'];
+  const pens: readonly Pen[] = ['solid', 'dashed', 'dash-dot', 'long-dash'];
   const lines = Object.keys(run.cabinet.machines).map((machine, at): Line => {
     const { times, values } = machinePower(run, machine);
     return {

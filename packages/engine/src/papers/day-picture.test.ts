@@ -25,7 +25,7 @@ describe('dayPicture', () => {
       'ABS prints well',
       'bracket, ABS',
       'exhaust fan',
-      'door open',
+      'front door open',
       '12:00',
       '10⁴',
       '10³',
@@ -36,7 +36,7 @@ describe('dayPicture', () => {
 
   it('exact: the day is also told in words, with its peaks', () => {
     const words = /<desc id="desc">(.*)<\/desc>/.exec(picture)?.[1] ?? '';
-    expect(words).toContain('Over the day: left prints once, exhaust fan 2 times, door open once.');
+    expect(words).toContain('Over the day: left prints once, exhaust fan 2 times, front door open once.');
     expect(words).toContain('low air up to 42.8 at 15:00; high air up to 53.8 at 15:00;');
   });
 

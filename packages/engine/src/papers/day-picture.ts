@@ -34,10 +34,10 @@ const accent = '#b23a0e';
 
 const dashes: Readonly<Record<Pen, string | undefined>> = {
   solid: undefined,
-  thin: undefined,
   dashed: '7 3',
   dotted: '1.5 3',
   'dash-dot': '9 3 2 3',
+  'long-dash': '18 4',
 };
 
 const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}
@@ -79,6 +79,9 @@ export function dayPicture(run: DayRun, wording: Wording = { units: 'metric' }):
     '',
   ].join('\n');
 }
+
+/** A label may stand out of a short band, so that it can be read. */
+const SHORTEST_LABEL = 110;
 
 /** Thin strokes for what is wanted: paper shows through, so that lines over it stay clear. */
 const hatch = element(
@@ -164,7 +167,7 @@ function drawBand(
   y: (v: number) => number,
 ): string {
   const box = { x: x(start), y: y(high), width: x(end) - x(start), height: y(low) - y(high) };
-  const shown = cutTo(text, box.width - 8);
+  const shown = cutTo(text, Math.max(box.width - 8, SHORTEST_LABEL));
   // The words stand on paper of their own, or the strokes would run through them.
   const ground = { x: box.x + 3, y: box.y + 3, width: textLength(shown, 11) + 6, height: 15, fill: paper };
   return [
@@ -183,7 +186,7 @@ function drawLine(line: Line, x: (s: number) => number, y: (v: number) => number
 }
 
 function stroke(pen: Pen | undefined): Attributes {
-  return pen === undefined ? {} : { 'stroke-dasharray': dashes[pen], 'stroke-width': pen === 'thin' ? 0.8 : undefined };
+  return { 'stroke-dasharray': pen === undefined ? undefined : dashes[pen] };
 }
 
 /** Points that lie on the straight way between their neighbours, to a twentieth of a unit, are left out. */
