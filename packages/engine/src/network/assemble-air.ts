@@ -1,6 +1,13 @@
 // Ways for air: seals and joints that leak at several heights, doors that open, holes, and paths with fans, filters and ducts.
 
-import { airViscosity, gapResistance, REFERENCE_DENSITY, seatBypass, seatedEfficiency } from '@stillair/physics';
+import {
+  airViscosity,
+  gapResistance,
+  REFERENCE_DENSITY,
+  type Resistance,
+  seatBypass,
+  seatedEfficiency,
+} from '@stillair/physics';
 import type { Cabinet, CabinetPath, PathPart, Section } from '../cabinet/cabinet.ts';
 import { DISCHARGE, LINEAR_BELOW, zoneAt } from './assemble-bays.ts';
 import { assembleControl, type ControlContext } from './assemble-controls.ts';
@@ -207,12 +214,9 @@ function resistancesOf({ parts }: CabinetPath): Pick<FanPath, 'resistances' | 'm
       case 'duct':
         resistances.push({ name, ...ductResistance(part.diameter, part.length, part.flexible) });
         break;
-      case 'filter': {
-        // Loading raises the loss of the medium as dp = dp_clean · 2^M (M the share of its dust capacity that is used).
-        const dust = 2 ** part.loading;
-        resistances.push({ name, linear: part.linear * dust, quadratic: part.quadratic * dust });
+      case 'filter':
+        resistances.push({ name, ...loaded(part) });
         break;
-      }
       case 'carbon':
         resistances.push({ name, linear: part.linear, quadratic: part.quadratic });
         break;
@@ -278,11 +282,17 @@ function efficiencyOf({ parts }: CabinetPath, flow: number): Record<string, numb
   return Object.fromEntries(Object.entries(passes).map(([contaminant, pass]) => [contaminant, 1 - pass]));
 }
 
+/** Loading raises the loss of the medium as dp = dp_clean · 2^M (M the share of its dust capacity that is used). */
+function loaded({ linear, quadratic, loading }: Extract<PathPart, { part: 'filter' }>): Resistance {
+  const dust = 2 ** loading;
+  return { linear: linear * dust, quadratic: quadratic * dust };
+}
+
 /** Share of the flow that goes round a filter through the gap in its seat. */
 function seatShare(part: Extract<PathPart, { part: 'filter' }>, flow: number): number {
   if (!(part.seatGap > 0 && part.seatLength > 0 && flow > 0)) return 0;
   const gap = { length: part.seatLength, width: part.seatGap, depth: part.seatDepth, bends: 0 };
-  return seatBypass(part, gap, flow, REFERENCE_DENSITY, airViscosity(GAP_AIR)).share;
+  return seatBypass(loaded(part), gap, flow, REFERENCE_DENSITY, airViscosity(GAP_AIR)).share;
 }
 
 function withCarbon({ parts }: CabinetPath, efficiency: Readonly<Record<string, number>>): Record<string, number> {
