@@ -36,6 +36,7 @@ export function assembleContaminants(draft: Draft, cabinet: Cabinet, day: Day): 
     const outside =
       name === 'water' ? waterOf(outdoors.temperature[0]![1], outdoors.humidity) : (outdoors.background[name] ?? 0);
     const settling = settles ? room.deposition + cleaner : 0;
+    const joining = name === 'particles' ? COAGULATION : 0;
     const contaminant: Contaminant = {
       name,
       unit,
@@ -45,12 +46,12 @@ export function assembleContaminants(draft: Draft, cabinet: Cabinet, day: Day): 
         ...Object.fromEntries(
           draft.zones.filter(({ name: zone }) => zone.startsWith(OUTDOORS)).map(({ name: zone }) => [zone, outside]),
         ),
-        'room without cabinet': freshConcentration(inRoom, changes, settling),
+        'room without cabinet': freshConcentration(inRoom, changes, settling + joining * inRoom),
       },
       deposition: settles
         ? Object.fromEntries(inside.map((zone) => [zone, zone === ROOM ? settling : BAY_DEPOSITION]))
         : {},
-      ...(name === 'particles' ? { coagulation: COAGULATION } : {}),
+      ...(joining > 0 ? { coagulation: joining } : {}),
     };
     draft.contaminants.push(contaminant);
   }

@@ -81,8 +81,8 @@ export function assembleRoom(draft: Draft, { room, outdoors, factors, overrides 
 }
 
 /** Concentration that fresh air must bring so that the room without the cabinet stays at its background. */
-export function freshConcentration(background: number, airChangesPerSecond: number, deposition: number): number {
-  return airChangesPerSecond > 0 ? (background * (airChangesPerSecond + deposition)) / airChangesPerSecond : background;
+export function freshConcentration(background: number, airChangesPerSecond: number, loss: number): number {
+  return airChangesPerSecond > 0 ? (background * (airChangesPerSecond + loss)) / airChangesPerSecond : background;
 }
 
 /** Zone of an end outdoors that the wind presses on: a node of its own when the wind matters. */
