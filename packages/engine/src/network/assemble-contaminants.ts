@@ -26,15 +26,17 @@ const vapour: Kind = { unit: 'µg/m3', scale: 10, settles: false };
 
 export function assembleContaminants(draft: Draft, cabinet: Cabinet, day: Day): void {
   const { room, outdoors } = cabinet;
+  // A relative humidity belongs to the temperature of the day it is used on.
+  const roomStart = (day.roomTemperature ?? room.temperature)[0]![1];
+  const outdoorStart = (day.outdoorTemperature ?? outdoors.temperature)[0]![1];
   const changes = room.airChangesPerHour / 3600;
   const cleaner = room.airCleaner / (room.size.width * room.size.depth * room.size.height);
   const inside = draft.zones.filter(({ concentrations }) => concentrations === 'free').map(({ name }) => name);
   const sensed = draft.thermostats.flatMap(({ sensor }) => (typeof sensor === 'string' ? [] : [sensor.contaminant]));
   for (const name of new Set([...contaminantsOf(cabinet, day), ...sensed])) {
     const { unit, scale, settles } = kinds[name] ?? vapour;
-    const inRoom = name === 'water' ? waterOf(room.temperature[0]![1], room.humidity) : (room.background[name] ?? 0);
-    const outside =
-      name === 'water' ? waterOf(outdoors.temperature[0]![1], outdoors.humidity) : (outdoors.background[name] ?? 0);
+    const inRoom = name === 'water' ? waterOf(roomStart, room.humidity) : (room.background[name] ?? 0);
+    const outside = name === 'water' ? waterOf(outdoorStart, outdoors.humidity) : (outdoors.background[name] ?? 0);
     const settling = settles ? room.deposition + cleaner : 0;
     const joining = name === 'particles' ? COAGULATION : 0;
     const contaminant: Contaminant = {
