@@ -10,6 +10,8 @@ export interface Column {
 }
 
 const GAP = '  ';
+/** No column gets narrower than a wide character. */
+const NARROWEST = 2;
 
 /**
  * Lays rows of plain text out under a head and a thin rule. Cells wrap inside their column, words whole where they fit.
@@ -55,9 +57,11 @@ function shareOut(columns: readonly Column[], rows: readonly (readonly string[])
   const widths = [...liked];
   const least = columns.map(({ head, least: asked = 6 }) => Math.max(asked, ...head.split(/\s/).map(textWidth)));
   const spare = (at: number) => widths[at]! - Math.min(liked[at]!, least[at]!);
-  while (widths.reduce((sum, each) => sum + each, 0) > room) {
-    const giver = widths.reduce((best, _, at) => (spare(at) > spare(best) ? at : best), 0);
-    if (widths[giver]! <= 2) break; // nothing left to give: the terminal is narrower than the table can be
+  const sum = () => widths.reduce((total, each) => total + each, 0);
+  while (sum() > room) {
+    const givers = widths.map((_, at) => at).filter((at) => widths[at]! > NARROWEST);
+    if (givers.length === 0) break; // the terminal is narrower than the table can be
+    const giver = givers.reduce((best, at) => (spare(at) > spare(best) ? at : best));
     widths[giver]!--;
   }
   return widths;
