@@ -21,9 +21,29 @@ export { cabinetSchema } from './cabinet/schema.ts';
 export { setInput } from './cabinet/set-input.ts';
 export type { CrossingsAnswer, NetworkAnswer, RunAnswer } from './day/network-answer.ts';
 export { answerNetwork } from './day/network-answer.ts';
-export type { DayEvent, DayRecord, Table, Warning } from './day/record.ts';
+export type { FanPoints } from './day/operating-points.ts';
+export { operatingPoints } from './day/operating-points.ts';
+export type { Plant } from './day/plant.ts';
+export { compile } from './day/plant.ts';
+export type { ContaminantLedger, DayEvent, DayRecord, HeatLedger, Ledger, Table, Warning } from './day/record.ts';
+export type { Extreme, Series } from './day/series.ts';
+export {
+  concentrationSeries,
+  greatest,
+  greatestMovingMean,
+  integral,
+  least,
+  mean,
+  resample,
+  seriesOf,
+  temperatureSeries,
+  timeAbove,
+  valueAt,
+} from './day/series.ts';
 export type { DayOptions } from './day/simulate-day.ts';
-export { DayStopped, simulateDay } from './day/simulate-day.ts';
+export { DayStopped, simulateDay, simulatePlant } from './day/simulate-day.ts';
+export type { FlowSolution } from './day/solve-flows.ts';
+export { solveFlows } from './day/solve-flows.ts';
 export type { Finding, Tried, Verdict } from './judge/finding.ts';
 export type { Judgement, JudgeOptions, ReadSource } from './judge/judge.ts';
 export { judge } from './judge/judge.ts';
@@ -32,6 +52,7 @@ export type { Remark, Remarks } from './judge/remarks.ts';
 export { remarksOn } from './judge/remarks.ts';
 export type { CabinetSource, Evaluate, Outcome, Variant } from './judge/variants.ts';
 export { variantRunner } from './judge/variants.ts';
+export { assemble } from './network/assemble.ts';
 export type { Assembly } from './network/assembly.ts';
 export type { Network } from './network/network.ts';
 export type { Analysis, NetworkFile, NetworkRun } from './network/read-network.ts';

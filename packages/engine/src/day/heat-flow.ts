@@ -2,6 +2,7 @@
 // Air brings heat to the zone it enters and takes none from the zone it leaves, whose temperature it has.
 
 import type { AirState } from './air-network.ts';
+import { filmAt } from './film-table.ts';
 import type { HeatNetwork } from './heat-network.ts';
 import type { HeatState } from './heat-state.ts';
 
@@ -78,7 +79,7 @@ function convect(heat: HeatNetwork, state: HeatState, y: Float64Array, into: Flo
   for (let i = 0; i < count; i += 1) {
     const surface = a[i]!;
     const difference = y[surface]! - y[b[i]!]!;
-    const natural = filmFactor[i]! * film[i]!(difference);
+    const natural = filmFactor[i]! * filmAt(film[i]!, difference);
     let h = natural;
     let steepness = FILM_STEEPNESS;
     const forced = state.forced[i]!;

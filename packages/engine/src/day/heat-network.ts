@@ -1,9 +1,10 @@
 // The heat links of a network in typed arrays, with the positions that each link has in the heat matrix.
 // Everything speaks in slots (layout.ts). Nothing here changes during a day.
 
-import { type FilmLaw, filmLaw, type Orientation } from '@stillair/physics';
+import type { Orientation } from '@stillair/physics';
 import type { Convection, Network } from '../network/network.ts';
 import type { AirNetwork } from './air-network.ts';
+import { type FilmTable, filmTable } from './film-table.ts';
 import { type Layout, layOut } from './layout.ts';
 import { gridWall } from './wall-grid.ts';
 import { indexOfName } from './when.ts';
@@ -45,7 +46,7 @@ export interface HeatNetwork {
   readonly landing: Int32Array;
   readonly landingSurface: Int32Array;
   readonly landingAir: Int32Array;
-  readonly film: readonly FilmLaw[];
+  readonly film: readonly FilmTable[];
   readonly filmFactor: Float64Array;
   readonly filmArea: Float64Array;
   /** Slots of the paths' zones. */
@@ -168,7 +169,9 @@ export function compileHeat(network: Network, air: AirNetwork): HeatNetwork {
     landing,
     landingSurface: landing.map((slot, i) => position(slot, convectionSurface[i]!)),
     landingAir: landing.map((slot, i) => position(slot, convectionAir[i]!)),
-    film: network.convections.map((link) => filmLaw(orientationOf(link), link.length, filmTemperature(network, link))),
+    film: network.convections.map((link) =>
+      filmTable(orientationOf(link), link.length, filmTemperature(network, link)),
+    ),
     filmFactor: Float64Array.from(network.convections, ({ factor }) => factor),
     filmArea: Float64Array.from(network.convections, ({ area }) => area),
     carried: pairs(pathPairs),

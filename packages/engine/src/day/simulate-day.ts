@@ -14,7 +14,7 @@ import { flipThermostat, holdBed, setBed, settle } from './switching.ts';
 import { findEvents, missOf, newWatch, SAME_TIME, type Watch } from './watch.ts';
 
 export interface DayOptions {
-  /** Error allowed to a step, K; concentrations get a twentieth of it as a share. 0.02 unless given. */
+  /** Error allowed to a step, K; concentrations get a fifth of it as a share. 0.02 unless given. */
   readonly tolerance?: number;
   /** Keep the balances. */
   readonly ledger?: boolean;
@@ -31,7 +31,7 @@ export class DayStopped extends Error {}
 
 export const USUAL_TOLERANCE = 0.02;
 /** Share of max(scale, |C|) per kelvin of tolerance. */
-const RELATIVE_PER_KELVIN = 0.05;
+const RELATIVE_PER_KELVIN = 0.2;
 /** Days after which a repeated day is taken as it is. */
 const USUAL_DAYS = 10;
 /** Longest first step after something switched, s: from an equilibrium there is no error to be seen. */

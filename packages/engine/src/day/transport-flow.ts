@@ -3,8 +3,8 @@
 
 import type { AirState } from './air-network.ts';
 import type { HeatState } from './heat-state.ts';
-import type { PlacePairs, TransportNetwork } from './transport-network.ts';
-import type { Streams, TransportState } from './transport-state.ts';
+import { NO_DUCT, type TransportNetwork } from './transport-network.ts';
+import type { TransportState } from './transport-state.ts';
 
 /** `c`: concentrations by cell, then loads. `into`: units/s by cell (rates where held), then kg/(kg s). `y`: temperatures. */
 export function evaluateTransport(
@@ -23,7 +23,7 @@ export function evaluateTransport(
     const cell = state.fadingCell[i]!;
     into[cell] = into[cell]! + state.fadingRate[i]! * Math.exp((state.fadingStart[i]! - time) / state.fadingTime[i]!);
   }
-  findStreams(net, state.streams, air, heat);
+  findStreams(net, state, air, heat);
   const { from, to, volume, filter, count: streams } = state.streams;
   const { pass } = net;
   const width = net.paths + 1;
@@ -48,62 +48,58 @@ export function evaluateTransport(
   }
 }
 
-/** Lists what moves, once for all contaminants. Between held zones nothing needs to be known. */
-function findStreams(net: TransportNetwork, streams: Streams, air: AirState, heat: HeatState): void {
-  const { pathAt, exchangeAt, changeAt, paths } = net;
+/** Lists what moves, once for all contaminants. */
+function findStreams(net: TransportNetwork, state: TransportState, air: AirState, heat: HeatState): void {
+  const { pathDuct, exchangeDuct, changeDuct, ducts } = net;
+  const { forward, backward, streams } = state;
+  for (let d = 0; d < ducts.count; d += 1) {
+    forward[d] = 0;
+    backward[d] = 0;
+  }
   const perMass = 1 / net.referenceDensity;
-  streams.count = 0;
   const end = air.openCount + air.fixedCount;
   for (let i = 0; i < end; i += 1) {
     const p = air.openList[i]!;
     const flow = air.flow[p]!;
     const back = air.counter[p]!;
-    addStreams(
-      net,
-      streams,
-      pathAt,
-      p,
-      p,
-      perMass * (flow > 0 ? flow + back : back),
-      perMass * (flow < 0 ? back - flow : back),
-    );
+    fill(state, pathDuct[p]!, perMass * (flow > 0 ? flow + back : back), perMass * (flow < 0 ? back - flow : back));
   }
-  for (let i = 0; i < exchangeAt.count; i += 1) {
-    const flow = heat.exchangeFlow[i]!;
-    addStreams(net, streams, exchangeAt, i, paths, flow, flow);
+  for (let i = 0; i < exchangeDuct.length; i += 1) {
+    fill(state, exchangeDuct[i]!, heat.exchangeFlow[i]!, heat.exchangeFlow[i]!);
   }
-  for (let i = 0; i < changeAt.count; i += 1) {
-    addStreams(net, streams, changeAt, i, paths, perMass * heat.changeOut[i]!, perMass * heat.changeIn[i]!);
+  for (let i = 0; i < changeDuct.length; i += 1) {
+    fill(state, changeDuct[i]!, perMass * heat.changeOut[i]!, perMass * heat.changeIn[i]!);
   }
+  let count = 0;
+  for (let d = 0; d < ducts.count; d += 1) {
+    if (forward[d]! > 0) {
+      streams.from[count] = ducts.a[d]!;
+      streams.to[count] = ducts.b[d]!;
+      streams.volume[count] = forward[d]!;
+      streams.filter[count] = ducts.filter[d]!;
+      streams.entry[count] = ducts.ba[d]!;
+      count += 1;
+    }
+    if (backward[d]! > 0) {
+      streams.from[count] = ducts.b[d]!;
+      streams.to[count] = ducts.a[d]!;
+      streams.volume[count] = backward[d]!;
+      streams.filter[count] = ducts.filter[d]!;
+      streams.entry[count] = ducts.ab[d]!;
+      count += 1;
+    }
+  }
+  streams.count = count;
 }
 
-function addStreams(
-  net: TransportNetwork,
-  streams: Streams,
-  pairs: PlacePairs,
-  i: number,
-  filter: number,
-  forward: number,
-  backward: number,
-): void {
-  const a = pairs.a[i]!;
-  const b = pairs.b[i]!;
-  if (a >= net.solved && b >= net.solved) return;
-  if (forward > 0) {
-    const s = streams.count++;
-    streams.from[s] = a;
-    streams.to[s] = b;
-    streams.volume[s] = forward;
-    streams.filter[s] = filter;
-    streams.entry[s] = pairs.ba[i]!;
-  }
-  if (backward > 0) {
-    const s = streams.count++;
-    streams.from[s] = b;
-    streams.to[s] = a;
-    streams.volume[s] = backward;
-    streams.filter[s] = filter;
-    streams.entry[s] = pairs.ab[i]!;
+function fill({ forward, backward }: TransportState, duct: number, along: number, against: number): void {
+  if (duct === NO_DUCT) return;
+  if (duct >= 0) {
+    forward[duct] = forward[duct]! + along;
+    backward[duct] = backward[duct]! + against;
+  } else {
+    forward[-1 - duct] = forward[-1 - duct]! + against;
+    backward[-1 - duct] = backward[-1 - duct]! + along;
   }
 }
 

@@ -40,6 +40,12 @@ export interface TransportNetwork {
   readonly pathAt: PlacePairs;
   readonly exchangeAt: PlacePairs;
   readonly changeAt: PlacePairs;
+  /** Ways for contaminants: all that joins the same two places behind the same filter. */
+  readonly ducts: PlacePairs & { readonly filter: Int32Array };
+  /** Duct of each path, exchange and air change: its number, or -1 - number when it runs the other way; see `NO_DUCT`. */
+  readonly pathDuct: Int32Array;
+  readonly exchangeDuct: Int32Array;
+  readonly changeDuct: Int32Array;
   readonly recirculationPlace: Int32Array;
   readonly recirculationFlow: Float64Array;
   /** By contaminant and recirculation. */
@@ -55,6 +61,9 @@ export interface PlacePairs {
   readonly ab: Int32Array;
   readonly ba: Int32Array;
 }
+
+/** Between held places nothing needs to be known. */
+export const NO_DUCT: number = 1 << 30;
 
 /** One vapour on one bed. */
 export interface CarbonLoad {
@@ -103,6 +112,13 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
     ab: Int32Array.from(list, ([a, b]) => position(a, b)),
     ba: Int32Array.from(list, ([a, b]) => position(b, a)),
   });
+  const ducts: { a: number; b: number; filter: number }[] = [];
+  const ductOf = (a: number, b: number, filter: number): number => {
+    if (a >= solved && b >= solved) return NO_DUCT;
+    const alike = ducts.findIndex((d) => d.filter === filter && ((d.a === a && d.b === b) || (d.a === b && d.b === a)));
+    if (alike < 0) return ducts.push({ a, b, filter }) - 1;
+    return ducts[alike]!.a === a ? alike : -1 - alike;
+  };
   const zoneAt = new Int32Array(zones.length);
   placeOf.forEach((place, z) => {
     zoneAt[place] = z;
@@ -124,6 +140,13 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
   for (const { path: p, contaminant: k, efficiency } of carbon) {
     if (p >= 0) through[k * width + p] = through[k * width + p]! * (1 - efficiency);
   }
+  const clean = network.paths.map(
+    ({ filterEfficiency }, p) => Object.keys(filterEfficiency).length === 0 && !carbon.some((load) => load.path === p),
+  );
+  const plain = network.paths.length;
+  const pathDuct = Int32Array.from(path, ([a, b], p) => ductOf(a, b, clean[p] === true ? plain : p));
+  const exchangeDuct = Int32Array.from(exchange, ([a, b]) => ductOf(a, b, plain));
+  const changeDuct = Int32Array.from(change, ([a, b]) => ductOf(a, b, plain));
   const deposition = ofSolved((k, z) => contaminants[k]!.deposition[zoneNames[z]!] ?? 0);
   const recirculationEfficiency = Float64Array.from({ length: count * recirculations.length }, (_, i) => {
     const { name } = contaminants[Math.floor(i / recirculations.length)]!;
@@ -162,6 +185,10 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
     pathAt: at(path),
     exchangeAt: at(exchange),
     changeAt: at(change),
+    ducts: { ...at(ducts.map(({ a, b }) => [a, b])), filter: Int32Array.from(ducts, ({ filter }) => filter) },
+    pathDuct,
+    exchangeDuct,
+    changeDuct,
     recirculationPlace: Int32Array.from(recirculations, (one) => placeOf[zone(one.zone)]!),
     recirculationFlow: Float64Array.from(recirculations, ({ flow }) => flow),
     recirculationEfficiency,

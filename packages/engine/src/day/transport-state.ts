@@ -30,6 +30,9 @@ export interface TransportState {
   outsideMoves: boolean;
   /** Equilibrium concentration over each carbon bed at the last evaluation. */
   readonly carbonStar: Float64Array;
+  /** m³/s through each duct at the last evaluation. */
+  readonly forward: Float64Array;
+  readonly backward: Float64Array;
   /** Of the last evaluation; and of the state that the step starts from. */
   streams: Streams;
   frozenStreams: Streams;
@@ -49,6 +52,8 @@ export function newTransportState(net: TransportNetwork): TransportState {
     outsideRate: new Float64Array(net.cells),
     outsideMoves: false,
     carbonStar: new Float64Array(net.carbon.length),
+    forward: new Float64Array(net.ducts.count),
+    backward: new Float64Array(net.ducts.count),
     streams: newStreams(net),
     frozenStreams: newStreams(net),
     frozenConcentration: new Float64Array(net.cells),
@@ -57,7 +62,7 @@ export function newTransportState(net: TransportNetwork): TransportState {
 }
 
 function newStreams(net: TransportNetwork): Streams {
-  const most = 2 * (net.pathAt.count + net.exchangeAt.count + net.changeAt.count);
+  const most = 2 * net.ducts.count;
   return {
     count: 0,
     from: new Int32Array(most),
