@@ -256,7 +256,7 @@ function addChamber(
   const area = 2 * (width * depth + width * height + depth * height);
   const outerAir = zoneAt(bays, machine.bay, floor + machine.size.height / 2);
   const between = { a: name, b: outerAir };
-  const path = `machines.${id}.chamber.build`;
+  const path = `machines.${id}.chamber`;
   const sheet = addSheet(draft, `${name}.walls`, between, chamber.build, area, path, cabinet, start);
   const film = { area, faces: 'vertical' as const, length: height, factor: cabinet.factors.insideFilm, forced: [] };
   draft.convections.push({ ...film, surface: sheet.inner, air: name });

@@ -64,7 +64,7 @@ function outerBoard(draft: Draft, cabinet: Cabinet, piece: ZonePiece, start: num
   const build = door === undefined ? cabinet.faces[face].build : door[1].build;
   const part = door === undefined ? `faces.${face}` : `doors.${door[0]}`;
   const name = uniqueName(draft, `${bay}.${face}${suffix}`);
-  const sheet = addSheet(draft, name, { a: zone, b: ROOM }, build, piece.area, `${part}.build`, cabinet, start);
+  const sheet = addSheet(draft, name, { a: zone, b: ROOM }, build, piece.area, part, cabinet, start);
   insideFilm(draft, cabinet, piece, { zone, enclosure: bay }, sheet.inner, build.emissivityInside);
   draft.surfaces.push({ node: sheet.inner, zone, bay, part, area: piece.area });
   outsideFilm(draft, cabinet, piece, sheet.outer, build, door === undefined ? cabinet.faces[face] : undefined);
@@ -132,16 +132,7 @@ function partition(
   for (const strip of strips) {
     const name = uniqueName(draft, `${piece.bay}.${piece.face}${piece.suffix}`);
     const cut: Piece = { ...piece, from: strip.from, to: strip.to, area: strip.area };
-    const sheet = addSheet(
-      draft,
-      name,
-      { a: piece.zone, b: strip.far },
-      build,
-      strip.area,
-      `${part}.build`,
-      cabinet,
-      start,
-    );
+    const sheet = addSheet(draft, name, { a: piece.zone, b: strip.far }, build, strip.area, part, cabinet, start);
     insideFilm(draft, cabinet, cut, { zone: piece.zone, enclosure: piece.bay }, sheet.inner, build.emissivityInside);
     const back: FaceName = piece.face === 'top' ? 'bottom' : 'left';
     insideFilm(
@@ -158,7 +149,8 @@ function partition(
 }
 
 /**
- * A sheet of a build: one node when it is thin, else nodes at both faces and between slices. `overrides` may give its U-value.
+ * A sheet of a build: one node when it is thin, else nodes at both faces and between slices. `overrides` may give the U-value of
+ * the part (`faces.left`) that it belongs to.
  */
 export function addSheet(
   draft: Draft,
