@@ -3,6 +3,7 @@
 import {
   airViscosity,
   gapResistance,
+  leakageAreaLaw,
   REFERENCE_DENSITY,
   type Resistance,
   seatBypass,
@@ -29,6 +30,11 @@ export function assembleLeaks({ draft, cabinet, bays }: ControlContext): void {
   for (const [id, bay] of Object.entries(cabinet.bays)) {
     const [bottom, top] = bay.z;
     const [width, height] = [bay.x[1] - bay.x[0], top - bottom];
+    const measured = cabinet.overrides[`bays.${id}.leakage`];
+    if (measured !== undefined) {
+      measuredLeak(draft, bays, id, measured, bay.z);
+      continue;
+    }
     for (const [doorId, door] of Object.entries(cabinet.doors)) {
       if (!door.bays.includes(id)) continue;
       const part = `doors.${doorId}`;
@@ -55,6 +61,38 @@ export function assembleLeaks({ draft, cabinet, bays }: ControlContext): void {
   }
 }
 
+/** A leakage area that somebody measured stands for all gaps of its bay, spread over the bay's height. */
+function measuredLeak(
+  draft: ControlContext['draft'],
+  bays: Readonly<Record<string, BayPlaces>>,
+  bay: string,
+  area: number,
+  [bottom, top]: readonly [number, number],
+): void {
+  draft.overridesUsed.push(`bays.${bay}.leakage`);
+  if (!(area > 0)) return;
+  for (const share of STRIPS) {
+    const z = bottom + share * (top - bottom);
+    const name = leakName(bay, 'gaps', z);
+    draft.paths.push({
+      type: 'crack',
+      name,
+      from: zoneAt(bays, bay, z),
+      to: ROOM,
+      z,
+      open: 'always',
+      filterEfficiency: {},
+      ...leakageAreaLaw(area / STRIPS.length, REFERENCE_DENSITY),
+      linearBelow: LINEAR_BELOW,
+    });
+    draft.leaks.push({ name, bay, part: 'gaps', z });
+  }
+}
+
+function leakName(bay: string, part: string, z: number): string {
+  return `leak of ${bay} at ${part}, ${Math.round(z * 1000)} mm`;
+}
+
 function leak(
   draft: ControlContext['draft'],
   cabinet: Cabinet,
@@ -67,7 +105,7 @@ function leak(
   if (!(gap.length > 0 && gap.width > 0)) return;
   const width = gap.width * cabinet.factors.leakage;
   const { linear, quadratic } = gapResistance({ ...gap, width }, REFERENCE_DENSITY, airViscosity(GAP_AIR));
-  const name = `leak of ${bay} at ${part}, ${Math.round(z * 1000)} mm`;
+  const name = leakName(bay, part, z);
   draft.paths.push({
     type: 'fan-path',
     name,
