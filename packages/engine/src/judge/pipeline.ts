@@ -36,6 +36,38 @@ export function measureDay(run: DayRun, trades: readonly Trade[] = allTrades): M
   return measures;
 }
 
+/** What a day comes to, and nothing about how: numbers by finding id. Findings without a value are left out. */
+export interface Numbers {
+  readonly values: Readonly<Record<string, number>>;
+  readonly limits: Readonly<Record<string, number>>;
+}
+
+/** Numbers of all days: for samples and remedies, of which nobody asks the steps. */
+export function numbersOfDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades): Numbers {
+  const numbers = { values: {}, limits: {} };
+  for (const day of Object.keys(cabinet.days)) addNumbers(numbers, runDay(cabinet, day), trades);
+  return numbers;
+}
+
+export function numbersOfDay(run: DayRun, trades: readonly Trade[] = allTrades): Numbers {
+  const numbers = { values: {}, limits: {} };
+  addNumbers(numbers, run, trades);
+  return numbers;
+}
+
+function addNumbers(
+  { values, limits }: { values: Record<string, number>; limits: Record<string, number> },
+  run: DayRun,
+  trades: readonly Trade[],
+): void {
+  for (const trade of trades)
+    for (const measure of trade.measure(run)) {
+      const id = findingId(measure, run.day);
+      if (measure.value !== undefined) values[id] = measure.value;
+      if (measure.limit !== undefined) limits[id] = measure.limit.value;
+    }
+}
+
 export interface CabinetMeasures {
   /** By finding id, in the order of days and trades. */
   readonly measures: Map<string, DayMeasure>;

@@ -5,7 +5,7 @@ import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import { setInput } from '../cabinet/set-input.ts';
 import type { Trade } from '../trades/measure.ts';
-import { measureAll } from './pipeline.ts';
+import { type Numbers, numbersOfDays } from './pipeline.ts';
 
 /** A cabinet file's name and text. */
 export interface CabinetSource {
@@ -20,10 +20,7 @@ export interface Variant {
   readonly inputs: Readonly<Record<string, number>>;
 }
 
-export interface Outcome {
-  /** By finding id; findings without a value are left out. */
-  readonly values: Readonly<Record<string, number>>;
-  readonly limits: Readonly<Record<string, number>>;
+export interface Outcome extends Numbers {
   /** Why there is none: what was wrong with the edited file, or that the day could not be run. */
   readonly fault?: string;
 }
@@ -55,22 +52,12 @@ export function variantRunner(source: CabinetSource, trades?: readonly Trade[]):
     if (typeof base === 'string') return { values: {}, limits: {}, fault: base };
     try {
       const cabinet = Object.entries(inputs).reduce((made, [path, value]) => setInput(made, path, value), base);
-      return outcomeOf(cabinet, trades);
+      return numbersOfDays(cabinet, trades);
     } catch (error) {
       // Far samples of several inputs together may make a network that no day can be run on; that is an answer, not an end.
       return { values: {}, limits: {}, fault: error instanceof Error ? error.message : String(error) };
     }
   };
-}
-
-function outcomeOf(cabinet: Cabinet, trades: readonly Trade[] | undefined): Outcome {
-  const values: Record<string, number> = {};
-  const limits: Record<string, number> = {};
-  for (const [id, { value, limit }] of measureAll(cabinet, trades)) {
-    if (value !== undefined) values[id] = value;
-    if (limit !== undefined) limits[id] = limit.value;
-  }
-  return { values, limits };
 }
 
 // Browsers and Node have it, the language's own library does not: it is all that this package asks of its surroundings.

@@ -43,6 +43,10 @@ export interface Remedy {
   readonly edits: readonly Edit[];
 }
 
+/**
+ * Steps, remedies and cause may be getters: a study that asks for a thousand values never asks how they came about.
+ * `measureDay` makes plain data of them.
+ */
 export interface Measure {
   /** `heat`, `airflow`, `draught`, `air-quality` … */
   readonly trade: string;

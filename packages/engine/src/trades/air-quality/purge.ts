@@ -4,7 +4,7 @@ import { purgeTime } from '@stillair/physics';
 import { inflowOf, insideZones, pathsAround } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { lengthOf, meanOf, valueAt, within } from '../course.ts';
-import type { DayRun, Measure } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { printsOf } from '../prints.ts';
 import { runOn } from '../remedies.ts';
 import { courseOn } from '../switched.ts';
@@ -38,20 +38,24 @@ export function purge(run: DayRun): Measure[] {
         unit: 'duration',
         logarithmic: true,
         at: slowest.end,
-        steps: [
-          { text: 'air volume of the bay', value: slowest.volume, unit: 'volume' },
-          { text: 'air entering in the ten minutes after the job, door shut', value: slowest.through, unit: 'flow' },
-          { text: 'clean air from filters that turn the air round', value: slowest.cleaned, unit: 'flow' },
-          { text: 'together with what settles', value: slowest.rate * 3600, unit: 'air-change' },
-          {
-            text: 'mixing factor 3 of 1 (perfect) to 10 (very poor): judgement',
-            ...(value === undefined ? {} : { value, unit: 'duration' }),
-            formula: 't = m ln(C0/C)/λ',
-            source: 'CDC, MMWR 28 October 1994, table S3-1, and its footnote on mixing',
-          },
-          { text: 'the warm part goes on giving off vapours: the table knows no source' },
-        ],
-        remedies: runOn(run.cabinet, bay),
+        get steps(): readonly Step[] {
+          return [
+            { text: 'air volume of the bay', value: slowest.volume, unit: 'volume' },
+            { text: 'air entering in the ten minutes after the job, door shut', value: slowest.through, unit: 'flow' },
+            { text: 'clean air from filters that turn the air round', value: slowest.cleaned, unit: 'flow' },
+            { text: 'together with what settles', value: slowest.rate * 3600, unit: 'air-change' },
+            {
+              text: 'mixing factor 3 of 1 (perfect) to 10 (very poor): judgement',
+              ...(value === undefined ? {} : { value, unit: 'duration' }),
+              formula: 't = m ln(C0/C)/λ',
+              source: 'CDC, MMWR 28 October 1994, table S3-1, and its footnote on mixing',
+            },
+            { text: 'the warm part goes on giving off vapours: the table knows no source' },
+          ];
+        },
+        get remedies(): readonly Remedy[] {
+          return runOn(run.cabinet, bay);
+        },
         cause: causes.lateFan,
         weight: 0.3,
         better: 'lower',

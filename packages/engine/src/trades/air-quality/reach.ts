@@ -3,7 +3,7 @@
 import { bayCourse, levelOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { meanOf, within } from '../course.ts';
-import type { DayRun, Measure, Step } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { hasFilter } from '../plant.ts';
 import { printsOf } from '../prints.ts';
 import { cleanerAir } from '../remedies.ts';
@@ -27,21 +27,25 @@ export function reach(run: DayRun, releases: readonly Release[], ways: ReadonlyM
       value: Math.max(share(intoRoom(by)), 1e-9),
       unit: 'share',
       logarithmic: true,
-      steps: [
-        ...step('through the filtered exhaust', by.filteredExhaust),
-        ...step('through open or unfiltered paths', by.openPaths),
-        ...step('through gaps past the filter, fans running', by.leaksFansOn),
-        ...step('through gaps, fans at rest: warm air rises and draws', by.leaksFansOff),
-        ...step('with the door open', by.doors),
-        ...step('outdoors', by.outdoors),
-        ...step('caught by filters and carbon', by.caught),
-        ...step('settled inside the cabinet', by.deposited),
-        ...step('still in the cabinet’s air, or grown together with others', emitted - told),
-        ...(boxed
-          ? []
-          : [{ text: 'an unfiltered box only delays: in the long run the room’s mean is that of an open machine' }]),
-      ],
-      remedies: cleanerAir(run.cabinet, isParticulate(contaminant)),
+      get steps(): readonly Step[] {
+        return [
+          ...step('through the filtered exhaust', by.filteredExhaust),
+          ...step('through open or unfiltered paths', by.openPaths),
+          ...step('through gaps past the filter, fans running', by.leaksFansOn),
+          ...step('through gaps, fans at rest: warm air rises and draws', by.leaksFansOff),
+          ...step('with the door open', by.doors),
+          ...step('outdoors', by.outdoors),
+          ...step('caught by filters and carbon', by.caught),
+          ...step('settled inside the cabinet', by.deposited),
+          ...step('still in the cabinet’s air, or grown together with others', emitted - told),
+          ...(boxed
+            ? []
+            : [{ text: 'an unfiltered box only delays: in the long run the room’s mean is that of an open machine' }]),
+        ];
+      },
+      get remedies(): readonly Remedy[] {
+        return cleanerAir(run.cabinet, isParticulate(contaminant));
+      },
       cause: causes.leaksOut,
       weight: 0.3,
       better: 'lower',
@@ -77,7 +81,9 @@ export function bayLevels(run: DayRun, releases: readonly Release[]): Measure[] 
         value: weighted / time,
         unit: concentrationUnit(contaminant),
         logarithmic: true,
-        steps: [{ text: 'printing in this bay', value: time, unit: 'duration' }],
+        get steps(): readonly Step[] {
+          return [{ text: 'printing in this bay', value: time, unit: 'duration' }];
+        },
         remedies: [],
         weight: 0.1,
         better: 'lower',

@@ -4,7 +4,7 @@ import { formatClock } from '../../units/format.ts';
 import { levelOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { largestMean, meanOf } from '../course.ts';
-import type { DayRun, Measure, Step } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { limitFor } from '../person-limit.ts';
 import { cleanerAir } from '../remedies.ts';
 import { concentrationUnit, contaminantKey, contaminantWords, isParticulate } from './contaminants.ts';
@@ -38,7 +38,7 @@ function against(
   const unit = concentrationUnit(contaminant);
   const background = cabinet.room.background[contaminant];
   const living = guideline.standing === 'living room';
-  const steps: Step[] = [
+  const steps = (): Step[] => [
     ...releaseSteps(run, contaminant, releases, ways),
     {
       text: 'air that the room exchanges with outdoors',
@@ -87,8 +87,12 @@ function against(
     logarithmic: true,
     limit: limitFor(cabinet, limitOf(guideline)),
     at: highest.time,
-    steps,
-    remedies: living ? cleanerAir(cabinet, isParticulate(contaminant)) : [],
+    get steps(): readonly Step[] {
+      return steps();
+    },
+    get remedies(): readonly Remedy[] {
+      return living ? cleanerAir(cabinet, isParticulate(contaminant)) : [];
+    },
     cause: causeOf(run, contaminant, ways),
     weight: WEIGHT[guideline.standing],
     better: 'lower',

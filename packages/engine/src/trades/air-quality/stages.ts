@@ -75,22 +75,24 @@ function filterLife(run: DayRun, id: string, part: Extract<PathPart, { part: 'fi
     unit: 'duration',
     logarithmic: true,
     ...(own === undefined ? {} : { limit: own }),
-    steps: [
-      {
-        text: 'dust that it can still take',
-        value: left,
-        unit: 'mass',
-        inputs: [`paths.${id}.parts.${at}.dustCapacity`, `paths.${id}.parts.${at}.loading`],
-      },
-      { text: 'mean flow over the day', value: meanOf(flow), unit: 'flow' },
-      {
-        text: 'fine dust caught a day, the room’s and the prints’',
-        value: perDay,
-        unit: 'mass',
-        inputs: ['room.background.pm25'],
-      },
-      { text: 'a dusty room fills it sooner by far; a coarse filter before it is cheap insurance' },
-    ],
+    get steps(): readonly Step[] {
+      return [
+        {
+          text: 'dust that it can still take',
+          value: left,
+          unit: 'mass',
+          inputs: [`paths.${id}.parts.${at}.dustCapacity`, `paths.${id}.parts.${at}.loading`],
+        },
+        { text: 'mean flow over the day', value: meanOf(flow), unit: 'flow' },
+        {
+          text: 'fine dust caught a day, the room’s and the prints’',
+          value: perDay,
+          unit: 'mass',
+          inputs: ['room.background.pm25'],
+        },
+        { text: 'a dusty room fills it sooner by far; a coarse filter before it is cheap insurance' },
+      ];
+    },
     remedies: [],
     cause: causes.spentStage,
     weight: 0.3,
@@ -140,21 +142,25 @@ function carbonLife(run: DayRun, id: string, part: Extract<PathPart, { part: 'ca
       unit: 'duration',
       logarithmic: true,
       ...(own === undefined ? {} : { limit: own }),
-      steps: [
-        { text: 'mean of the carbon’s temperature', value: first.kelvin, unit: 'temperature' },
-        { text: 'mean level of the air that enters it', value: first.air, unit: 'mass-concentration' },
-        {
-          ...perCarbon('holds at that level, by mass of carbon; a third of the isotherm', first.capacity),
-          formula: 'Dubinin-Radushkevich in Wood’s form',
-          source: 'Wood 1994; at room levels extrapolated by three to four decades: plan with a third to a tenth',
-        },
-        perCarbon('holds already', first.start),
-        perCarbon('takes up a day', first.perDay),
-        ...(first.givenBack > 0
-          ? [perCarbon('gave back during the day: warm carbon holds less; put it at the cool end', first.givenBack)]
-          : []),
-        { text: 'a carbon through which room air passes is spent by the room’s own vapours more than by the prints’' },
-      ],
+      get steps(): readonly Step[] {
+        return [
+          { text: 'mean of the carbon’s temperature', value: first.kelvin, unit: 'temperature' },
+          { text: 'mean level of the air that enters it', value: first.air, unit: 'mass-concentration' },
+          {
+            ...perCarbon('holds at that level, by mass of carbon; a third of the isotherm', first.capacity),
+            formula: 'Dubinin-Radushkevich in Wood’s form',
+            source: 'Wood 1994; at room levels extrapolated by three to four decades: plan with a third to a tenth',
+          },
+          perCarbon('holds already', first.start),
+          perCarbon('takes up a day', first.perDay),
+          ...(first.givenBack > 0
+            ? [perCarbon('gave back during the day: warm carbon holds less; put it at the cool end', first.givenBack)]
+            : []),
+          {
+            text: 'a carbon through which room air passes is spent by the room’s own vapours more than by the prints’',
+          },
+        ];
+      },
       remedies: [],
       cause: causes.spentStage,
       weight: 0.3,

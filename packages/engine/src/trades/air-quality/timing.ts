@@ -4,7 +4,7 @@ import type { Control } from '../../cabinet/cabinet.ts';
 import { fanShares } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { type Course, valueAt } from '../course.ts';
-import type { DayRun, Measure } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { limitFor } from '../person-limit.ts';
 import { connectedBays, exhaustsOf, fansIn, hasFilter, turnsAirRound } from '../plant.ts';
 import { type Print, printsOf } from '../prints.ts';
@@ -47,15 +47,19 @@ function unguarded(run: DayRun, print: Print, releases: readonly Release[]): Mea
       value: worst.before + worst.during + worst.after,
       unit: 'share',
       limit: limitFor(cabinet, unguardedLimit),
-      steps: [
-        { text: `${guards.join(', ')} is switched ${controls}`, inputs: guards.map((id) => `paths.${id}.parts`) },
-        { text: `worst for ${contaminantWords(worst.release.contaminant)}` },
-        step('given off before the fan first runs', worst.before),
-        step('given off in pauses of the fan during the job', worst.during),
-        step('given off after the job while the fan rests', worst.after),
-        { text: 'particles come most in the first minutes; vapours go on from the warm part after the end' },
-      ],
-      remedies: fanWithJob(cabinet, guards, print.machineId),
+      get steps(): readonly Step[] {
+        return [
+          { text: `${guards.join(', ')} is switched ${controls}`, inputs: guards.map((id) => `paths.${id}.parts`) },
+          { text: `worst for ${contaminantWords(worst.release.contaminant)}` },
+          step('given off before the fan first runs', worst.before),
+          step('given off in pauses of the fan during the job', worst.during),
+          step('given off after the job while the fan rests', worst.after),
+          { text: 'particles come most in the first minutes; vapours go on from the warm part after the end' },
+        ];
+      },
+      get remedies(): readonly Remedy[] {
+        return fanWithJob(cabinet, guards, print.machineId);
+      },
       cause: causes.lateFan,
       weight: 0.5,
       better: 'lower',

@@ -5,7 +5,7 @@ import { formatClock } from '../../units/format.ts';
 import { fanShares } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { courseFrom, largest, type RowMoment } from '../course.ts';
-import type { DayRun, Measure } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { fansIn } from '../plant.ts';
 import { quieterFan } from '../remedies.ts';
 import { noiseLimit } from './limits.ts';
@@ -88,27 +88,31 @@ function measure(
     unit: 'sound-level',
     ...(limit === undefined ? {} : { limit }),
     ...(runs ? { at: time } : {}),
-    steps: runs
-      ? [
-          ...sources
-            .filter(({ levelAtRow }) => Number.isFinite(levelAtRow(row)))
-            .map(({ kind, input, levelAtRow }) => ({
-              text: `${kind}, at its speed at ${formatClock(time)}`,
-              value: levelAtRow(row),
+    get steps(): readonly Step[] {
+      return runs
+        ? [
+            ...sources
+              .filter(({ levelAtRow }) => Number.isFinite(levelAtRow(row)))
+              .map(({ kind, input, levelAtRow }) => ({
+                text: `${kind}, at its speed at ${formatClock(time)}`,
+                value: levelAtRow(row),
+                unit: 'sound-level',
+                formula: 'L = L_catalogue + 50 lg(speed share)',
+                source: 'fan laws of sound, from memory',
+                inputs: [input],
+              })),
+            {
+              text: 'together, in the free field at 1 m; boards, mufflers, room and distance are not in this figure',
+              value,
               unit: 'sound-level',
-              formula: 'L = L_catalogue + 50 lg(speed share)',
-              source: 'fan laws of sound, from memory',
-              inputs: [input],
-            })),
-          {
-            text: 'together, in the free field at 1 m; boards, mufflers, room and distance are not in this figure',
-            value,
-            unit: 'sound-level',
-            formula: 'L = 10 lg Σ 10^(L_i/10)',
-          },
-        ]
-      : [{ text: 'no fan runs then' }],
-    remedies: limit === undefined ? [] : quieterFan(run.cabinet),
+              formula: 'L = 10 lg Σ 10^(L_i/10)',
+            },
+          ]
+        : [{ text: 'no fan runs then' }];
+    },
+    get remedies(): readonly Remedy[] {
+      return limit === undefined ? [] : quieterFan(run.cabinet);
+    },
     cause: causes.noise,
     weight: 0.3,
     better: 'lower',

@@ -25,21 +25,26 @@ function workingPoint(run: DayRun, id: string): Measure[] {
   const kinds = fansIn(run.cabinet.paths[id]!)
     .map(({ kind }) => kind)
     .join(' and ');
-  const flow: Measure = {
+  const shared = {
     trade: 'airflow',
-    quantity: 'fan-flow',
     part: `air.${id}`,
-    title: 'air that the fan moves while it runs',
-    value: point?.flow ?? 0,
-    unit: 'flow',
-    steps: point === undefined ? [{ text: `${kinds}: does not run on this day` }] : pointSteps(run, id, point),
     remedies: [],
     weight: 0.1,
     better: 'higher',
+    compared: false,
+  } as const;
+  const flow: Measure = {
+    ...shared,
+    quantity: 'fan-flow',
+    title: 'air that the fan moves while it runs',
+    value: point?.flow ?? 0,
+    unit: 'flow',
+    get steps(): readonly Step[] {
+      return point === undefined ? [{ text: `${kinds}: does not run on this day` }] : pointSteps(run, id, point);
+    },
     compared: true,
   };
   if (point === undefined) return [flow];
-  const { cause, remedies, says } = starvation(run, id, point);
   const stages = point.uses.filter(({ what }) => isStage(what));
   return [
     flow,
@@ -47,28 +52,34 @@ function workingPoint(run: DayRun, id: string): Measure[] {
       ? []
       : [
           {
-            ...flow,
+            ...shared,
             quantity: 'stage-pressure-share',
             title: 'share of the fan’s pressure that filter and carbon take',
             value: spentBy(stages) / spentBy(point.uses),
             unit: 'share',
-            steps: pointSteps(run, id, point),
+            get steps(): readonly Step[] {
+              return pointSteps(run, id, point);
+            },
             better: 'lower' as const,
-            compared: false,
           },
         ]),
     {
-      ...flow,
+      ...shared,
       quantity: 'fan-share',
       title: 'share of its free delivery that the fan reaches',
       value: point.flow / point.free,
       unit: 'share',
       ...(fansIn(run.cabinet.paths[id]!).some(mayStall) ? { limit: fanShareLimit(run.cabinet) } : {}),
-      steps: [...pointSteps(run, id, point), says],
-      remedies,
-      cause,
+      get steps(): readonly Step[] {
+        return [...pointSteps(run, id, point), { text: starvation(run, id, point).says }];
+      },
+      get remedies(): readonly Remedy[] {
+        return starvation(run, id, point).remedies;
+      },
+      get cause(): Cause {
+        return starvation(run, id, point).cause;
+      },
       weight: 0.3,
-      compared: false,
     },
   ];
 }
@@ -127,7 +138,7 @@ function mayStall({ curve }: FanPart): boolean {
 }
 
 /** What takes most of the pressure, in words, and what would mend it. */
-function starvation(run: DayRun, id: string, { uses }: FanPoint): { cause: Cause; remedies: Remedy[]; says: Step } {
+function starvation(run: DayRun, id: string, { uses }: FanPoint): { cause: Cause; remedies: Remedy[]; says: string } {
   const { cabinet } = run;
   const path = cabinet.paths[id]!;
   const [most] = uses;
@@ -138,23 +149,19 @@ function starvation(run: DayRun, id: string, { uses }: FanPoint): { cause: Cause
     return {
       cause: causes.starvedByInlet,
       remedies: [...largerInlet(cabinet, bay), ...strongerFan(cabinet, id)],
-      says: {
-        text:
-          inlets.length === 0
-            ? 'most of it is spent at the gaps: there is no inlet, the fan starves; a filter would not be to blame'
-            : `most of it is spent where air comes in: ${inlets.join(', ')}; past about the exhaust’s own width a larger inlet brings little`,
-      },
+      says:
+        inlets.length === 0
+          ? 'most of it is spent at the gaps: there is no inlet, the fan starves; a filter would not be to blame'
+          : `most of it is spent where air comes in: ${inlets.join(', ')}; past about the exhaust’s own width a larger inlet brings little`,
     };
   }
   const filter = isStage(most.what);
   return {
     cause: filter ? causes.starvedByFilter : causes.starvedByPath,
     remedies: [...(filter ? largerFilter(cabinet, id) : []), ...strongerFan(cabinet, id)],
-    says: {
-      text: filter
-        ? `most of it is spent in the ${most.what}: a filter wants pressure, so a bigger, slower fan can be worse against it`
-        : `most of it is spent in ${most.what}`,
-    },
+    says: filter
+      ? `most of it is spent in the ${most.what}: a filter wants pressure, so a bigger, slower fan can be worse against it`
+      : `most of it is spent in ${most.what}`,
   };
 }
 
@@ -172,11 +179,15 @@ function stability(run: DayRun, id: string): Measure[] {
       value: 2,
       unit: 'number',
       limit: singlePointLimit,
-      steps: [
-        { text: warning.message },
-        { text: 'two stable flows or more: which one is reached depends on how it started; the day took the larger' },
-      ],
-      remedies: noStall(run.cabinet, id),
+      get steps(): readonly Step[] {
+        return [
+          { text: warning.message },
+          { text: 'two stable flows or more: which one is reached depends on how it started; the day took the larger' },
+        ];
+      },
+      get remedies(): readonly Remedy[] {
+        return noStall(run.cabinet, id);
+      },
       cause: causes.unstableFan,
       weight: 0.4,
       better: 'lower',
@@ -203,15 +214,21 @@ function backFlow(run: DayRun, id: string): Measure[] {
       value: back.value,
       unit: 'flow',
       at: back.time,
-      steps: [
-        {
-          text: `most at ${formatClock(back.time)}: warm air rises and draws the other way`,
-          value: back.value,
-          unit: 'flow',
-        },
-        { text: flap ? 'its flap is shut and leaks' : 'nothing shuts it: a stopped rotor is an open hole to slow air' },
-      ],
-      remedies: flap ? [] : flapIn(run.cabinet, id),
+      get steps(): readonly Step[] {
+        return [
+          {
+            text: `most at ${formatClock(back.time)}: warm air rises and draws the other way`,
+            value: back.value,
+            unit: 'flow',
+          },
+          {
+            text: flap ? 'its flap is shut and leaks' : 'nothing shuts it: a stopped rotor is an open hole to slow air',
+          },
+        ];
+      },
+      get remedies(): readonly Remedy[] {
+        return flap ? [] : flapIn(run.cabinet, id);
+      },
       cause: causes.backFlow,
       weight: 0.2,
       better: 'lower',

@@ -46,20 +46,24 @@ function measureOf(run: DayRun, print: Print): Measure {
     logarithmic: true,
     limit: draughtLimit(run.cabinet, print),
     at: combined.time,
-    steps: [
-      ...ranked
-        .filter(({ speed }) => speed >= 5e-4)
-        .flatMap(({ contribution, speed }) => contributionSteps(run, contribution, speed, row)),
-      {
-        text: `together, at ${formatClock(combined.time)}`,
-        value: combined.value,
-        unit: 'speed',
-        formula: 'largest + √(Σ of the others’ squares)',
-        source: 'judgement: the others come from other sides and do not add up in full',
-      },
-      ...ownAir(run, print),
-    ],
-    remedies: remediesFor(run, blamed),
+    get steps(): readonly Step[] {
+      return [
+        ...ranked
+          .filter(({ speed }) => speed >= 5e-4)
+          .flatMap(({ contribution, speed }) => contributionSteps(run, contribution, speed, row)),
+        {
+          text: `together, at ${formatClock(combined.time)}`,
+          value: combined.value,
+          unit: 'speed',
+          formula: 'largest + √(Σ of the others’ squares)',
+          source: 'judgement: the others come from other sides and do not add up in full',
+        },
+        ...ownAir(run, print),
+      ];
+    },
+    get remedies(): readonly Remedy[] {
+      return remediesFor(run, blamed);
+    },
     cause: causeOf(blamed),
     weight: 0.6,
     better: 'lower',

@@ -5,7 +5,7 @@ import { formatClock } from '../../units/format.ts';
 import { bayCourse, temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { courseFrom, largest, meanOf, smallest, timeAbove } from '../course.ts';
-import type { DayRun, Measure, Step } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { ownLimit } from '../person-limit.ts';
 import { machinesIn } from '../plant.ts';
 import { coolerBay } from '../remedies.ts';
@@ -29,15 +29,19 @@ export function bayAir(run: DayRun): Measure[] {
       unit: 'temperature',
       ...(own === undefined ? {} : { limit: own }),
       at: peak.time,
-      steps: [
-        { text: `hottest at ${formatClock(peak.time)}`, value: peak.value, unit: 'temperature' },
-        ...(zones.length > 1
-          ? [{ text: 'mean of the bay over the day', value: meanOf(mean), unit: 'temperature' } satisfies Step]
-          : []),
-        { text: 'coldest at the top of the bay over the day', value: smallest(top).value, unit: 'temperature' },
-        ...balanceSteps(run, bay, peak.time),
-      ],
-      remedies: coolerBay(run.cabinet, bay),
+      get steps(): readonly Step[] {
+        return [
+          { text: `hottest at ${formatClock(peak.time)}`, value: peak.value, unit: 'temperature' },
+          ...(zones.length > 1
+            ? [{ text: 'mean of the bay over the day', value: meanOf(mean), unit: 'temperature' } satisfies Step]
+            : []),
+          { text: 'coldest at the top of the bay over the day', value: smallest(top).value, unit: 'temperature' },
+          ...balanceSteps(run, bay, peak.time),
+        ];
+      },
+      get remedies(): readonly Remedy[] {
+        return coolerBay(run.cabinet, bay);
+      },
       cause: causes.notEnoughAir,
       weight: 0.4,
     };
@@ -50,15 +54,17 @@ export function bayAir(run: DayRun): Measure[] {
         title: 'time above what the bay’s machines and materials bear',
         value: timeAbove(warmest, lowest.value),
         unit: 'duration',
-        steps: [
-          {
-            text: `lowest limit in this bay: ${lowest.what}`,
-            value: lowest.value,
-            unit: 'temperature',
-            inputs: [lowest.input],
-          },
-          { text: `hottest air, at ${formatClock(peak.time)}`, value: peak.value, unit: 'temperature' },
-        ],
+        get steps(): readonly Step[] {
+          return [
+            {
+              text: `lowest limit in this bay: ${lowest.what}`,
+              value: lowest.value,
+              unit: 'temperature',
+              inputs: [lowest.input],
+            },
+            { text: `hottest air, at ${formatClock(peak.time)}`, value: peak.value, unit: 'temperature' },
+          ];
+        },
         remedies: [],
         weight: 0.4,
       },

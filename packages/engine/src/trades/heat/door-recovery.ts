@@ -4,7 +4,7 @@ import { formatClock } from '../../units/format.ts';
 import { temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { firstReaching, smallest, valueAt, within } from '../course.ts';
-import type { DayRun, Measure } from '../measure.ts';
+import type { DayRun, Measure, Step } from '../measure.ts';
 import { printsOf } from '../prints.ts';
 
 /** The air has come back when nine tenths of its fall are made good. */
@@ -36,26 +36,28 @@ export function doorRecovery(run: DayRun): Measure[] {
             value: Math.max((back ?? until) - closed, 0),
             unit: 'duration',
             at: start,
-            steps: [
-              {
-                text: `air at the print when the door opens, at ${formatClock(start)}`,
-                value: before,
-                unit: 'temperature',
-              },
-              {
-                text: 'the door stays open',
-                value: duration,
-                unit: 'duration',
-                inputs: [`days.${day}.doorOpenings.${index}.duration`],
-              },
-              { text: `coldest, at ${formatClock(lowest.time)}`, value: lowest.value, unit: 'temperature' },
-              ...(back === undefined ? [{ text: 'it does not come back before the job ends' }] : []),
-              {
-                text: 'come back when nine tenths of the fall are made good',
-                value: lowest.value + BACK * fall,
-                unit: 'temperature',
-              },
-            ],
+            get steps(): readonly Step[] {
+              return [
+                {
+                  text: `air at the print when the door opens, at ${formatClock(start)}`,
+                  value: before,
+                  unit: 'temperature',
+                },
+                {
+                  text: 'the door stays open',
+                  value: duration,
+                  unit: 'duration',
+                  inputs: [`days.${day}.doorOpenings.${index}.duration`],
+                },
+                { text: `coldest, at ${formatClock(lowest.time)}`, value: lowest.value, unit: 'temperature' },
+                ...(back === undefined ? [{ text: 'it does not come back before the job ends' }] : []),
+                {
+                  text: 'come back when nine tenths of the fall are made good',
+                  value: lowest.value + BACK * fall,
+                  unit: 'temperature',
+                },
+              ];
+            },
             remedies: [],
             cause: causes.doorOpened,
             weight: 0.2,

@@ -32,22 +32,24 @@ function bedEnergies(run: DayRun): Measure[] {
         title: 'electricity for the bed over the job',
         value: integralOf(power),
         unit: 'energy',
-        steps: [
-          {
-            text: 'bed set to',
-            value: print.job.bed,
-            unit: 'temperature',
-            inputs: [`days.${run.day}.jobs.${print.id}.bed`],
-          },
-          { text: 'mean of the air around it', value: meanOf(air), unit: 'temperature' },
-          {
-            text: 'mean power: the warmer the air, the less',
-            value: meanOf(power),
-            unit: 'power',
-            inputs: ['factors.bedLoss'],
-          },
-          ...savedSteps(run, print, meanOf(air)),
-        ],
+        get steps(): readonly Step[] {
+          return [
+            {
+              text: 'bed set to',
+              value: print.job.bed,
+              unit: 'temperature',
+              inputs: [`days.${run.day}.jobs.${print.id}.bed`],
+            },
+            { text: 'mean of the air around it', value: meanOf(air), unit: 'temperature' },
+            {
+              text: 'mean power: the warmer the air, the less',
+              value: meanOf(power),
+              unit: 'power',
+              inputs: ['factors.bedLoss'],
+            },
+            ...savedSteps(run, print, meanOf(air)),
+          ];
+        },
         remedies: [],
         weight: 0.1,
         better: 'lower',
@@ -123,12 +125,14 @@ function dayEnergy(run: DayRun): Measure {
     value: beds + machines + fans + others,
     unit: 'energy',
     ...(own === undefined ? {} : { limit: own }),
-    steps: [
-      { text: 'beds', value: beds, unit: 'energy', inputs: ['factors.bedLoss'] },
-      { text: 'nozzles, motors, electronics and supplies, standby included', value: machines, unit: 'energy' },
-      { text: 'fans of the cabinet', value: fans, unit: 'energy' },
-      { text: 'lamps, driers and heaters', value: others, unit: 'energy' },
-    ],
+    get steps(): readonly Step[] {
+      return [
+        { text: 'beds', value: beds, unit: 'energy', inputs: ['factors.bedLoss'] },
+        { text: 'nozzles, motors, electronics and supplies, standby included', value: machines, unit: 'energy' },
+        { text: 'fans of the cabinet', value: fans, unit: 'energy' },
+        { text: 'lamps, driers and heaters', value: others, unit: 'energy' },
+      ];
+    },
     remedies: [],
     weight: 0.2,
     better: 'lower',
@@ -162,16 +166,18 @@ function exhaustHeats(run: DayRun): Measure[] {
         title: to === 'outdoors' ? 'heat blown outdoors over the day' : 'heat blown into the room over the day',
         value: integralOf(heat),
         unit: 'energy',
-        steps: [
-          { text: 'mean over the day', value: meanOf(heat), unit: 'power', formula: 'ṁ cp (T_bay − T_outside)' },
-          { text: `most, at ${formatClock(peak.time)}`, value: peak.value, unit: 'power' },
-          {
-            text:
-              to === 'outdoors'
-                ? 'lost: the air that takes its place comes in from outdoors and the room must warm it'
-                : 'not lost: it warms the room, welcome in winter and not in summer',
-          },
-        ],
+        get steps(): readonly Step[] {
+          return [
+            { text: 'mean over the day', value: meanOf(heat), unit: 'power', formula: 'ṁ cp (T_bay − T_outside)' },
+            { text: `most, at ${formatClock(peak.time)}`, value: peak.value, unit: 'power' },
+            {
+              text:
+                to === 'outdoors'
+                  ? 'lost: the air that takes its place comes in from outdoors and the room must warm it'
+                  : 'not lost: it warms the room, welcome in winter and not in summer',
+            },
+          ];
+        },
         remedies: [],
         cause: causes.lostHeat,
         weight: 0.1,
@@ -197,18 +203,20 @@ function roomRise(run: DayRun): Measure {
     unit: 'temperature-difference',
     ...(own === undefined ? {} : { limit: own }),
     at: peak.time,
-    steps: [
-      {
-        text: cabinet.room.held
-          ? 'the file says that the room is held at its own temperature'
-          : `against the room without the cabinet, at ${formatClock(peak.time)}`,
-        value: peak.value,
-        unit: 'temperature-difference',
-        formula: 'C dθ/dt = Q − (UA + ρ cp V n) θ',
-        inputs: ['room.heatLoss', 'room.heatCapacity', 'room.airChangesPerHour', 'room.held'],
-      },
-      { text: 'mean of the day', value: meanOf(rise), unit: 'temperature-difference' },
-    ],
+    get steps(): readonly Step[] {
+      return [
+        {
+          text: cabinet.room.held
+            ? 'the file says that the room is held at its own temperature'
+            : `against the room without the cabinet, at ${formatClock(peak.time)}`,
+          value: peak.value,
+          unit: 'temperature-difference',
+          formula: 'C dθ/dt = Q − (UA + ρ cp V n) θ',
+          inputs: ['room.heatLoss', 'room.heatCapacity', 'room.airChangesPerHour', 'room.held'],
+        },
+        { text: 'mean of the day', value: meanOf(rise), unit: 'temperature-difference' },
+      ];
+    },
     remedies: [],
     weight: 0.2,
     better: 'lower',

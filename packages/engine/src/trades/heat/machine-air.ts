@@ -4,7 +4,7 @@ import { formatClock } from '../../units/format.ts';
 import { temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { largest, timeAbove } from '../course.ts';
-import type { DayRun, Measure } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { coolerBay, electronicsOutside } from '../remedies.ts';
 import { balanceSteps } from './balance.ts';
 import { electronicsLimit, frameLimit } from './limits.ts';
@@ -27,15 +27,19 @@ export function machineAir(run: DayRun): Measure[] {
         value: hottest.value,
         limit,
         at: hottest.time,
-        steps: [
-          { text: `electronics stand ${standing}`, inputs: [`machines.${id}.electronicsInside`] },
-          { text: `hottest air there, at ${formatClock(hottest.time)}`, value: hottest.value, unit: 'temperature' },
-          { text: 'time above the limit', value: timeAbove(electronics, limit.value), unit: 'duration' },
-          ...(machine.electronicsInside ? balanceSteps(run, machine.bay, hottest.time) : []),
-        ],
-        remedies: machine.electronicsInside
-          ? [...electronicsOutside(run.cabinet, id), ...coolerBay(run.cabinet, machine.bay)]
-          : [],
+        get steps(): readonly Step[] {
+          return [
+            { text: `electronics stand ${standing}`, inputs: [`machines.${id}.electronicsInside`] },
+            { text: `hottest air there, at ${formatClock(hottest.time)}`, value: hottest.value, unit: 'temperature' },
+            { text: 'time above the limit', value: timeAbove(electronics, limit.value), unit: 'duration' },
+            ...(machine.electronicsInside ? balanceSteps(run, machine.bay, hottest.time) : []),
+          ];
+        },
+        get remedies(): readonly Remedy[] {
+          return machine.electronicsInside
+            ? [...electronicsOutside(run.cabinet, id), ...coolerBay(run.cabinet, machine.bay)]
+            : [];
+        },
         cause: causes.electronicsInWarmAir,
         compared: true,
       },
@@ -46,15 +50,19 @@ export function machineAir(run: DayRun): Measure[] {
         value: hottestFrame.value,
         limit: frameLimit(run.cabinet, machine),
         at: hottestFrame.time,
-        steps: [
-          {
-            text: `hottest air around frame and motors, at ${formatClock(hottestFrame.time)}`,
-            value: hottestFrame.value,
-            unit: 'temperature',
-          },
-          ...balanceSteps(run, machine.bay, hottestFrame.time),
-        ],
-        remedies: coolerBay(run.cabinet, machine.bay),
+        get steps(): readonly Step[] {
+          return [
+            {
+              text: `hottest air around frame and motors, at ${formatClock(hottestFrame.time)}`,
+              value: hottestFrame.value,
+              unit: 'temperature',
+            },
+            ...balanceSteps(run, machine.bay, hottestFrame.time),
+          ];
+        },
+        get remedies(): readonly Remedy[] {
+          return coolerBay(run.cabinet, machine.bay);
+        },
         cause: causes.notEnoughAir,
         weight: 0.6,
       },

@@ -4,7 +4,7 @@ import { formatClock } from '../../units/format.ts';
 import { temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { type Course, firstReaching, largest, type Moment, smallest, timeAbove, within } from '../course.ts';
-import type { DayRun, Measure, Step } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { type Print, printsOf } from '../prints.ts';
 import { coolerBay, warmerBay } from '../remedies.ts';
 import { balanceSteps } from './balance.ts';
@@ -70,21 +70,25 @@ function bandMeasure(
     unit: 'temperature',
     limit,
     at: time,
-    steps: [
-      bandStep(print, band),
-      {
-        text:
-          end === 'high'
-            ? `hottest air around the print between ${formatClock(print.start)} and ${formatClock(print.end)}, at ${formatClock(time)}`
-            : `coldest air around the print from half an hour after its start (or its middle) to its end, doors shut, at ${formatClock(time)}`,
-        value,
-        unit: 'temperature',
-        source: 'heat balance of the day, by the network of walls, sources and air paths',
-        inputs: [`days.${run.day}.jobs.${print.id}.start`, `days.${run.day}.jobs.${print.id}.duration`],
-      },
-      ...balanceSteps(run, bay, time),
-    ],
-    remedies: end === 'high' ? coolerBay(run.cabinet, bay) : warmerBay(run.cabinet, bay),
+    get steps(): readonly Step[] {
+      return [
+        bandStep(print, band),
+        {
+          text:
+            end === 'high'
+              ? `hottest air around the print between ${formatClock(print.start)} and ${formatClock(print.end)}, at ${formatClock(time)}`
+              : `coldest air around the print from half an hour after its start (or its middle) to its end, doors shut, at ${formatClock(time)}`,
+          value,
+          unit: 'temperature',
+          source: 'heat balance of the day, by the network of walls, sources and air paths',
+          inputs: [`days.${run.day}.jobs.${print.id}.start`, `days.${run.day}.jobs.${print.id}.duration`],
+        },
+        ...balanceSteps(run, bay, time),
+      ];
+    },
+    get remedies(): readonly Remedy[] {
+      return end === 'high' ? coolerBay(run.cabinet, bay) : warmerBay(run.cabinet, bay);
+    },
     cause: end === 'high' ? causes.notEnoughAir : causes.bayTooCool,
     weight: well ? 0.7 : large ? 0.5 : 0.2,
     better: end === 'high' ? 'lower' : 'higher',
@@ -122,20 +126,24 @@ function warmUp(print: Print, air: Course): Measure {
     return {
       ...base,
       value: print.end - print.start,
-      steps: [
-        { text: 'the band’s lower end is not reached during the whole job', value: low, unit: 'temperature' },
-        { text: 'warmest it gets', value: largest(air).value, unit: 'temperature' },
-      ],
+      get steps(): readonly Step[] {
+        return [
+          { text: 'the band’s lower end is not reached during the whole job', value: low, unit: 'temperature' },
+          { text: 'warmest it gets', value: largest(air).value, unit: 'temperature' },
+        ];
+      },
     };
   }
   return {
     ...base,
     value: reached - print.start,
     at: reached,
-    steps: [
-      { text: 'air around the print at the start', value: air.values[0]!, unit: 'temperature' },
-      { text: `the band’s lower end, reached at ${formatClock(reached)}`, value: low, unit: 'temperature' },
-      { text: 'time below it during the whole job, door openings included', value: below, unit: 'duration' },
-    ],
+    get steps(): readonly Step[] {
+      return [
+        { text: 'air around the print at the start', value: air.values[0]!, unit: 'temperature' },
+        { text: `the band’s lower end, reached at ${formatClock(reached)}`, value: low, unit: 'temperature' },
+        { text: 'time below it during the whole job, door openings included', value: below, unit: 'duration' },
+      ];
+    },
   };
 }

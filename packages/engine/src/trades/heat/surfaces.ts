@@ -6,7 +6,7 @@ import { formatClock } from '../../units/format.ts';
 import { temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { courseOf, largest } from '../course.ts';
-import type { DayRun, Measure } from '../measure.ts';
+import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { dryBay, insulateFace } from '../remedies.ts';
 import { dewLimit, touchLimit } from './limits.ts';
 
@@ -41,23 +41,27 @@ function condensation(run: DayRun, bay: string): Measure[] {
       unit: 'temperature-difference',
       limit: dewLimit(run.cabinet),
       at: time,
-      steps: [
-        {
-          text: `coldest against its air: inside of ${worst.surface.part}, at ${formatClock(time)}`,
-          value: worst.wall,
-          unit: 'temperature',
-          inputs: [`${worst.surface.part}.build`],
-        },
-        {
-          text: 'dew point of the air before it',
-          value: worst.wall - value,
-          unit: 'temperature',
-          formula: 'dew point of p_w = p W/(0.622 + W)',
-          source: 'ASHRAE Handbook of Fundamentals (2017), chapter 1',
-          inputs: ['room.humidity'],
-        },
-      ],
-      remedies: dryBay(run.cabinet, bay),
+      get steps(): readonly Step[] {
+        return [
+          {
+            text: `coldest against its air: inside of ${worst.surface.part}, at ${formatClock(time)}`,
+            value: worst.wall,
+            unit: 'temperature',
+            inputs: [`${worst.surface.part}.build`],
+          },
+          {
+            text: 'dew point of the air before it',
+            value: worst.wall - value,
+            unit: 'temperature',
+            formula: 'dew point of p_w = p W/(0.622 + W)',
+            source: 'ASHRAE Handbook of Fundamentals (2017), chapter 1',
+            inputs: ['room.humidity'],
+          },
+        ];
+      },
+      get remedies(): readonly Remedy[] {
+        return dryBay(run.cabinet, bay);
+      },
       cause: causes.dampAir,
       weight: 0.5,
       better: 'higher',
@@ -119,15 +123,19 @@ function touch(run: DayRun): Measure[] {
       unit: 'temperature',
       limit: touchLimit(run.cabinet),
       at: worst.peak.time,
-      steps: [
-        {
-          text: `outside of ${worst.part}, mean of its area, at ${formatClock(worst.peak.time)}; a spot above a bed may be hotter`,
-          value: worst.peak.value,
-          unit: 'temperature',
-          inputs: [`${worst.part}.build`],
-        },
-      ],
-      remedies: insulateFace(run.cabinet, worst.part),
+      get steps(): readonly Step[] {
+        return [
+          {
+            text: `outside of ${worst.part}, mean of its area, at ${formatClock(worst.peak.time)}; a spot above a bed may be hotter`,
+            value: worst.peak.value,
+            unit: 'temperature',
+            inputs: [`${worst.part}.build`],
+          },
+        ];
+      },
+      get remedies(): readonly Remedy[] {
+        return insulateFace(run.cabinet, worst.part);
+      },
       cause: causes.hotSurface,
       weight: 0.8,
       better: 'lower',
