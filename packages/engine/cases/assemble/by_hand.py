@@ -360,6 +360,8 @@ def network(two_zones, held):
     paths.append(dict(name="intake", type="orifice", **{"from": "room"}, to=parts["lower"][0][0], z_m=0.06, Cd=0.61, area_m2=0.12 * 0.05, count=2, dp_lin_Pa=LINEAR))
     # The shelf's hole lies at 869 mm: above the lower bay and below the upper one, so between its top and the other's floor.
     paths.append(dict(name="shelf-grid", type="orifice", **{"from": top["lower"]}, to=parts["upper"][0][0], z_m=0.869, Cd=0.65, area_m2=0.1 * 0.08, count=1, dp_lin_Pa=LINEAR))
+    # And both ways through it while the lower air is warmer and no net flow floods it: Cooper 1989 again.
+    exchanges.append(dict(name="both ways through shelf-grid", a=top["lower"], b=parts["upper"][0][0], law="horizontal_opening", area_m2=0.1 * 0.08, round=False, coefficient=0.1, path="shelf-grid"))
 
     sheet = [(0.0, 60.0), (40 / HOUR, 36.0), (80 / HOUR, 0.0)]
     mover = lambda speed: [(q * speed * FACTOR["fan"], p * speed**2) for q, p in sheet]

@@ -15,6 +15,7 @@ import { assembleControl, type ControlContext } from './assemble-controls.ts';
 import { OUTDOORS, ROOM, windyZone } from './assemble-room.ts';
 import type { BayPlaces, PathPlaces } from './assembly.ts';
 import { ductResistance } from './duct-resistance.ts';
+import { holeExchange } from './hole-exchange.ts';
 import type { AirPath, Fan, FanPath, MinorLoss } from './network.ts';
 import { seriesFlow } from './series-flow.ts';
 
@@ -200,6 +201,15 @@ function assemblePath(context: ControlContext, id: string, path: CabinetPath): P
   const to = endOf(context, id, path, path.to);
   const base = { name: id, from, to, z: path.place.z, open: 'always' as const, filterEfficiency: efficiency };
   draft.paths.push(simpleHole(path, base) ?? { ...base, type: 'fan-path', ...series });
+  const [fromBay, toBay] = [context.cabinet.bays[path.from], context.cabinet.bays[path.to]];
+  if (fromBay !== undefined && toBay !== undefined) {
+    const ends = [
+      { bay: fromBay, zone: from },
+      { bay: toBay, zone: to },
+    ] as const;
+    const exchange = holeExchange(id, path, ends);
+    if (exchange !== undefined) draft.exchanges.push(exchange);
+  }
   heat(bays[path.from] !== undefined ? from : bays[path.to] !== undefined ? to : from);
   carbon(bays[path.from] !== undefined ? from : to);
   return { kind: 'path', name: id, fans: fans.map(({ name }) => name), efficiency: withCarbon(path, efficiency) };
