@@ -10,6 +10,8 @@ const root = join(import.meta.dirname, '..');
 const readme = join(root, 'README.md');
 const text = readFileSync(readme, 'utf8');
 const session = /^```console\n(?<shown>[\s\S]*?)^```$/gm;
+/** A session computes hundreds of days; on a small and busy machine that takes its time, ms. */
+const SLOWEST = 300_000;
 const turns = [...text.matchAll(session)].flatMap(({ groups }) => turnsIn(groups?.['shown'] ?? ''));
 
 if (process.env['README'] === 'write') {
@@ -35,6 +37,7 @@ it.runIf(process.env['README'] !== 'write').each(turns)(
     const output = printed(command);
     expect(cut ? output.slice(0, lines.length) : output).toEqual(lines);
   },
+  SLOWEST,
 );
 
 interface Turn {
