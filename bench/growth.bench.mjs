@@ -5,6 +5,8 @@ import { simulateDay } from '../packages/engine/dist/index.js';
 import { manyBays } from './many-bays.mjs';
 import { growthExponent, line, measure } from './measure.mjs';
 
+/** An exponent up to this counts as linear. */
+const LINEAR = 1.1;
 const SIZES = [2, 5, 10, 20, 50];
 
 export function run() {
@@ -44,7 +46,7 @@ function grow(title, networkOf) {
         note: `${steps} steps, ${((1e3 * median) / steps).toFixed(1)} µs a step`,
       }),
     ),
-    line(`growth exponent from 5 to 50, a day (${title})`, perDay, ''),
-    line(`growth exponent from 5 to 50, a step (${title})`, perStep, '', { limit: 1.1 }),
+    line(`growth exponent from 5 to 50, a day (${title})`, perDay, '', { limit: LINEAR }),
+    line(`growth exponent from 5 to 50, a step (${title})`, perStep, '', { limit: LINEAR }),
   ];
 }

@@ -19,6 +19,11 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 
+if (write && wanted.length > 0) {
+  console.error('bench: --write keeps the whole table; leave the names out');
+  process.exit(2);
+}
+
 const table = ['| what | measured | limit | times the reference | more |', '| --- | ---: | ---: | ---: | --- |'];
 console.log(heading());
 for (const row of table) console.log(row);

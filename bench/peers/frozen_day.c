@@ -21,7 +21,7 @@
 #include <sunmatrix/sunmatrix_sparse.h>
 #include <time.h>
 
-enum { MAX_NODES = 256, MAX_LINKS = 1024, MAX_PARTS = 64, MAX_WINDOWS = 32, MAX_MODES = 8, MAX_PRESSURES = 16 };
+enum { MAX_NODES = 256, MAX_LINKS = 1024, MAX_PARTS = 64, MAX_WINDOWS = 32, MAX_MODES = 8, MAX_PRESSURES = 16, BATCHES = 5 };
 
 typedef enum { ALWAYS, WINDOWS, THERMOSTAT, MACHINE } ConditionKind;
 typedef struct {
@@ -729,11 +729,14 @@ int main(int count, char **words) {
   if (repeat > 0) {
     one_day(s, &fresh, cvode, y, interpolated, every, NULL, first, &work); /* warms caches */
     s->rhs = s->newton = s->jacobians = 0;
-    const double start = cpu_seconds();
-    for (int i = 0; i < repeat; i++) one_day(s, &fresh, cvode, y, interpolated, every, NULL, first, &work);
-    cpu = (cpu_seconds() - start) / repeat;
+    cpu = INFINITY; /* the quickest of a few batches: other programs can only slow one down */
+    for (int batch = 0; batch < BATCHES; batch++) {
+      const double start = cpu_seconds();
+      for (int i = 0; i < repeat; i++) one_day(s, &fresh, cvode, y, interpolated, every, NULL, first, &work);
+      cpu = fmin(cpu, (cpu_seconds() - start) / repeat);
+    }
   }
-  const int days = repeat > 0 ? repeat : 1;
+  const int days = repeat > 0 ? BATCHES * repeat : 1;
   printf("{\"cpuMs\": %.6g, \"steps\": %ld, \"rejected\": %ld, \"events\": %ld, \"rightSides\": %ld, \"jacobians\": %ld, \"airRounds\": %ld, \"peaks\": [",
          1e3 * cpu, work.steps, work.failures, work.events, s->rhs / days, s->jacobians / days, s->newton / days);
   for (int i = 0, said = 0; i < s->zones; i++)
