@@ -41,7 +41,7 @@ export function levelOf({ record }: DayRun, contaminant: string, zone: string): 
 }
 
 /** kg/s, positive from `from` to `to`. */
-export function massFlow({ record }: DayRun, path: string): Course {
+export function massFlow({ record }: Pick<DayRun, 'record'>, path: string): Course {
   return courseOf(record, record.flows, path);
 }
 

@@ -6,12 +6,12 @@ import {
   integralOf,
   integralOfProduct,
   largest,
-  largestMean,
   meanOf,
   timeAbove,
   valueAt,
   within,
 } from './course.ts';
+import { largestMean } from './largest-mean.ts';
 
 const course = (...points: [number, number][]): Course => ({
   times: Float64Array.from(points, ([time]) => time),

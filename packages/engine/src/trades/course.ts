@@ -120,7 +120,7 @@ export function integralOf(course: Course): number {
 }
 
 /** Integral from the row before up to `row`. */
-function pieceIntegral({ times, values, slopes }: Course, row: number): number {
+export function pieceIntegral({ times, values, slopes }: Course, row: number): number {
   const span = times[row]! - times[row - 1]!;
   const straight = ((values[row]! + values[row - 1]!) / 2) * span;
   return slopes === undefined ? straight : straight + ((slopes[row - 1]! - slopes[row]!) * span * span) / 12;
@@ -195,67 +195,6 @@ function crossingBefore(course: Course, row: number, level: number): number {
     else high = middle;
   }
   return high;
-}
-
-/**
- * Largest mean over any window of the given length. A day that is too short for the window is averaged as a whole; one that
- * repeats is followed round into its next morning.
- */
-export function largestMean(course: Course, window: number, repeats: boolean): Moment {
-  const { times, values, slopes } = course;
-  const start = times[0]!;
-  const length = lengthOf(course);
-  if (!(length > window)) return { value: meanOf(course), time: times[times.length - 1]! };
-  const sums = new Float64Array(times.length);
-  for (let row = 1; row < times.length; row += 1) sums[row] = sums[row - 1]! + pieceIntegral(course, row);
-  const total = sums[times.length - 1]!;
-  const integralTo = (time: number, row: number): number => {
-    const span = time - times[row]!;
-    if (!(span > 0)) return sums[row]!;
-    const bend = slopes === undefined ? 0 : ((slopes[row]! - slopeAfter(course, row, time)) * span * span) / 12;
-    return sums[row]! + ((values[row]! + valueAfter(course, row, time)) / 2) * span + bend;
-  };
-  const wrap = (time: number): number => (time < start ? time + length : time);
-  // Between two times at which either end of the window meets a row, the slope of the mean, value(end) − value(begin), is a
-  // straight line (nearly, for cubics): the mean is largest at such a time or where that line falls through zero.
-  const last = start + length;
-  const earliest = repeats ? start : start + window;
-  const shifted = Float64Array.from(times, (time) =>
-    time + window > last && repeats ? time + window - length : time + window,
-  );
-  const ends = Float64Array.from(
-    [...times, ...shifted, earliest].filter((end) => end >= earliest && end <= last),
-  ).sort();
-  let best: Moment = { value: Number.NEGATIVE_INFINITY, time: start };
-  const consider = (end: number, endRow: number, begin: number, beginRow: number): void => {
-    const upTo = integralTo(end, endRow) + (begin > end ? total : 0);
-    const value = (upTo - integralTo(begin, beginRow)) / window;
-    if (value > best.value) best = { value, time: end };
-  };
-  let [endRow, beginRow] = [0, 0];
-  for (let at = 0; at < ends.length; at += 1) {
-    const end = ends[at]!;
-    const begin = wrap(end - window);
-    endRow = rowOnward(times, end, endRow);
-    beginRow = rowOnward(times, begin, begin < times[beginRow]! ? 0 : beginRow);
-    consider(end, endRow, begin, beginRow);
-    const gap = (ends[at + 1] ?? end) - end;
-    if (!(gap > 0)) continue;
-    const slopeAt = (step: number): number =>
-      valueAfter(course, endRow, end + step) - valueAfter(course, beginRow, begin + step);
-    const [early, late] = [slopeAt(gap / 4), slopeAt((3 * gap) / 4)];
-    if (early <= late) continue;
-    const step = gap * (0.25 + (0.5 * early) / (early - late));
-    if (step > 0 && step < gap) consider(end + step, endRow, begin + step, beginRow);
-  }
-  return best;
-}
-
-/** Last row at or before a time, from an earlier row on. */
-function rowOnward(times: Float64Array, time: number, from: number): number {
-  let row = from;
-  while (row + 1 < times.length && times[row + 1]! <= time) row += 1;
-  return row;
 }
 
 /** Last row at or before a time, by bisection. */

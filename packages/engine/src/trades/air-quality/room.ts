@@ -3,7 +3,8 @@
 import { formatClock } from '../../units/format.ts';
 import { levelOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { largestMean, meanOf } from '../course.ts';
+import { meanOf } from '../course.ts';
+import { largestMean } from '../largest-mean.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { limitFor } from '../person-limit.ts';
 import { cleanerAir } from '../remedies.ts';

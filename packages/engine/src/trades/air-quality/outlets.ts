@@ -1,0 +1,129 @@
+// By which outlets the cabinet's air leaves over the day: worked out once for a record, asked for by every contaminant.
+
+import type { AirPath } from '../../network/network.ts';
+import { insideZones, massFlow } from '../air-ways.ts';
+import { courseOf } from '../course.ts';
+import { keptWith } from '../kept.ts';
+import type { DayRun } from '../measure.ts';
+import { fansDraw } from '../moments.ts';
+import { type ProductWeights, productWeights } from '../product-weights.ts';
+import { courseOn } from '../switched.ts';
+
+export type Way = 'openPaths' | 'leaksFansOn' | 'leaksFansOff' | 'doors' | 'outdoors';
+
+/** Air that leaves a zone by all outlets of one way that clean nothing. */
+export interface PlainOutlets {
+  readonly zone: string;
+  readonly way: Way;
+  readonly weights: ProductWeights;
+}
+
+/** A path with a filter or carbon in it. */
+export interface CleaningOutlet {
+  readonly zone: string;
+  readonly path: AirPath;
+  readonly outdoors: boolean;
+  readonly weights: ProductWeights;
+}
+
+/** Air that a filter in a zone turns round. */
+export interface Turned {
+  readonly zone: string;
+  readonly name: string;
+  readonly efficiency: Readonly<Record<string, number>>;
+  readonly weights: ProductWeights;
+}
+
+export interface Outlets {
+  readonly inside: ReadonlySet<string>;
+  readonly plain: readonly PlainOutlets[];
+  readonly cleaning: readonly CleaningOutlet[];
+  readonly turned: readonly Turned[];
+  /** Paths between zones inside that clean what passes. */
+  readonly within: readonly AirPath[];
+  /** Of a flow of 1 all day. */
+  readonly always: ProductWeights;
+}
+
+export function outletsOf(run: DayRun): Outlets {
+  return keptWith(run.record, 'outlets:', () => findOutlets(run));
+}
+
+function findOutlets(run: DayRun): Outlets {
+  const { record, assembly } = run;
+  const { network, times } = record;
+  const { referenceDensity } = network.constants;
+  const inside = insideZones(run);
+  const leaks = new Set(assembly.leaks.map(({ name }) => name));
+  const carbon = new Set(network.carbonBeds.map((bed) => bed.in));
+  const draws = fansDraw(run).values;
+  const sums = new Map<string, { zone: string; way: Way; flow: Float64Array }>();
+  const cleaning: CleaningOutlet[] = [];
+  const within: AirPath[] = [];
+  const addTo = (zone: string, way: Way, flowAt: (row: number) => number): void => {
+    const key = `${way} ${zone}`;
+    const sum = sums.get(key) ?? { zone, way, flow: new Float64Array(times.length) };
+    sums.set(key, sum);
+    for (let row = 0; row < times.length; row += 1) sum.flow[row] = sum.flow[row]! + flowAt(row);
+  };
+
+  for (const path of network.paths) {
+    const [fromInside, toInside] = [inside.has(path.from), inside.has(path.to)];
+    if (!fromInside && !toInside) continue;
+    const cleans = carbon.has(path.name) || Object.values(path.filterEfficiency).some((share) => share > 0);
+    if (fromInside && toInside) {
+      if (cleans) within.push(path);
+      continue;
+    }
+    const zone = fromInside ? path.from : path.to;
+    const outdoors = (fromInside ? path.to : path.from) !== assembly.room;
+    const leaving = leavingBy(run, path, fromInside ? 1 : -1, 1 / referenceDensity);
+    if (leaving === undefined) continue;
+    if (cleans) {
+      const weights = productWeights(times, leaving);
+      if (weights !== undefined) cleaning.push({ zone, path, outdoors, weights });
+    } else if (outdoors) addTo(zone, 'outdoors', (row) => leaving[row]!);
+    else if (path.type === 'tall-opening') addTo(zone, 'doors', (row) => leaving[row]!);
+    else if (leaks.has(path.name)) {
+      addTo(zone, 'leaksFansOn', (row) => (draws[row]! > 0 ? leaving[row]! : 0));
+      addTo(zone, 'leaksFansOff', (row) => (draws[row]! > 0 ? 0 : leaving[row]!));
+    } else addTo(zone, 'openPaths', (row) => leaving[row]!);
+  }
+  for (const { name, a, b } of network.exchanges) {
+    const [inner, outer] = inside.has(a) && !inside.has(b) ? [a, b] : inside.has(b) && !inside.has(a) ? [b, a] : [];
+    if (inner === undefined || outer !== assembly.room) continue;
+    const { values } = courseOf(record, record.exchanges, name);
+    addTo(inner, 'doors', (row) => values[row]!);
+  }
+  return {
+    inside,
+    plain: [...sums.values()].flatMap(({ zone, way, flow }) => {
+      const weights = productWeights(times, flow);
+      return weights === undefined ? [] : [{ zone, way, weights }];
+    }),
+    cleaning,
+    turned: network.recirculations.flatMap(({ name, zone, flow, efficiency, active }) => {
+      const weights = productWeights(
+        times,
+        courseOn(run, active).values.map((on) => on * flow),
+      );
+      return weights === undefined ? [] : [{ name, zone, efficiency, weights }];
+    }),
+    within,
+    always: productWeights(times, new Float64Array(times.length).fill(1))!,
+  };
+}
+
+/** Flow out of the cabinet by a path, times a factor; undefined when none ever does. `outward` is the sign of its flow outward. */
+function leavingBy({ record }: DayRun, path: AirPath, outward: 1 | -1, factor: number): Float64Array | undefined {
+  const net = massFlow({ record }, path.name).values;
+  const counter = courseOf(record, record.counterFlows, path.name).values;
+  const leaving = new Float64Array(net.length);
+  let any = false;
+  for (let row = 0; row < net.length; row += 1) {
+    // A tall opening lets air out beside a net inflow: the flow against the net one.
+    leaving[row] = factor * (Math.max(outward * net[row]!, 0) + counter[row]!);
+    if (leaving[row]! > 0) any = true;
+  }
+  return any ? leaving : undefined;
+}
