@@ -29,6 +29,7 @@ for (const path of sources) {
         /^(.+?);? *\/\/ => (.+)$/gm,
         (_, call: string, value: string) => `check(${call}, ${JSON.stringify(value)});`,
       );
+      // oxlint-disable-next-line typescript/no-implied-eval -- the examples are our own sources, and this is a test
       const run = new Function(...Object.keys(exports), 'check', body) as (...values: unknown[]) => void; // our own sources
       run(...Object.values(exports), check);
     });
