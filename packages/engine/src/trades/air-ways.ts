@@ -2,7 +2,7 @@
 
 import type { DayRecord } from '../day/record.ts';
 import type { AirPath } from '../network/network.ts';
-import { type Course, courseFrom, courseOf } from './course.ts';
+import { type Course, columnIn, courseFrom, courseOf } from './course.ts';
 import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
 import { fansIn } from './plant.ts';
@@ -20,13 +20,17 @@ export function bayCourse(run: DayRun, bay: string, of: (zone: string) => Course
   const courses = zones.map(of);
   if (courses.length === 1) return courses[0]!;
   const whole = volumes.reduce((sum, volume) => sum + volume, 0);
-  const mean = (pick: (course: Course) => Float64Array | undefined): Float64Array | undefined => {
-    if (courses.some((course) => pick(course) === undefined)) return undefined;
-    return courseFrom(run.record, (row) =>
-      courses.reduce((sum, course, at) => sum + (pick(course)![row]! * volumes[at]!) / whole, 0),
-    ).values;
-  };
-  return { times: run.record.times, values: mean(({ values }) => values)!, slopes: mean(({ slopes }) => slopes) };
+  const { times } = run.record;
+  const values = new Float64Array(times.length);
+  const slopes = courses.every((course) => course.slopes !== undefined) ? new Float64Array(times.length) : undefined;
+  for (const [at, course] of courses.entries()) {
+    const share = volumes[at]! / whole;
+    for (let row = 0; row < times.length; row += 1) {
+      values[row] = values[row]! + share * course.values[row]!;
+      if (slopes !== undefined) slopes[row] = slopes[row]! + share * course.slopes![row]!;
+    }
+  }
+  return { times, values, slopes };
 }
 
 export function temperatureOf({ record }: DayRun, name: string): Course {
@@ -69,12 +73,22 @@ export function volumeFlow(run: DayRun, { name, from, to }: Pick<AirPath, 'name'
   });
 }
 
-/** m³/s that enter a set of zones by a path between inside and outside of it; 0 while the air leaves by it. */
-export function inflowOf(run: DayRun, path: AirPath, here: ReadonlySet<string>): Course {
-  const sign = here.has(path.to) ? 1 : -1;
-  return keptWith(run.record, `inflow ${sign}:${path.name}`, () => {
-    const { values } = volumeFlow(run, path);
-    return courseFrom(run.record, (row) => Math.max(sign * values[row]!, 0));
+/** m³/s that enter a bay by all its paths that a test lets pass, open doors left out. */
+export function bayInflow(run: DayRun, bay: string, kind: string, counts: (other: string) => boolean): Course {
+  return keptWith(run.record, `bay inflow:${kind}:${bay}`, () => {
+    const here = new Set(run.assembly.bays[bay]!.zones);
+    const values = new Float64Array(run.record.times.length);
+    for (const path of pathsAround(run, here)) {
+      const [sign, other] = here.has(path.to) ? [1, path.from] : [-1, path.to];
+      if (!counts(other)) continue;
+      const { flows } = run.record;
+      const density = zoneDensity(run, other).values;
+      for (let row = 0, at = columnIn(flows, path.name); row < values.length; row += 1, at += flows.names.length) {
+        const inward = sign * flows.values[at]!;
+        if (inward > 0) values[row] = values[row]! + inward / density[row]!;
+      }
+    }
+    return { times: run.record.times, values };
   });
 }
 

@@ -26,14 +26,13 @@ export interface RowMoment extends Moment {
 /** Columns already taken out of a table: many measures ask for the same few. */
 const taken = new WeakMap<Table, Map<string, Course>>();
 
-/** A column of a table of the record, with its slopes if the record has them; a missing name is a broken invariant. */
+/** A column of a table of the record, with its slopes if the record has them. */
 export function courseOf({ times }: DayRecord, table: Table, name: string, slopes?: Table): Course {
   const known = taken.get(table) ?? new Map<string, Course>();
   taken.set(table, known);
   const before = known.get(name);
   if (before !== undefined) return before;
-  const column = table.names.indexOf(name);
-  if (column < 0) throw new Error(`the record has no column "${name}"; it has ${table.names.join(', ')}`);
+  const column = columnIn(table, name);
   const width = table.names.length;
   const pick = (from: Table): Float64Array => {
     const picked = new Float64Array(times.length);
@@ -43,6 +42,13 @@ export function courseOf({ times }: DayRecord, table: Table, name: string, slope
   const course = { times, values: pick(table), slopes: slopes?.names.length === width ? pick(slopes) : undefined };
   known.set(name, course);
   return course;
+}
+
+/** Place of a column in the rows of a table; a missing name is a broken invariant. */
+export function columnIn({ names }: Table, name: string): number {
+  const column = names.indexOf(name);
+  if (column < 0) throw new Error(`the record has no column "${name}"; it has ${names.join(', ')}`);
+  return column;
 }
 
 /** A quantity computed row by row. */
@@ -104,6 +110,16 @@ export function largest({ times, values }: Course): RowMoment {
   let best = 0;
   for (let row = 1; row < values.length; row += 1) if (values[row]! > values[best]!) best = row;
   return { value: values[best]!, time: times[best]!, row: best };
+}
+
+/** The same of a column that nothing else is asked of. */
+export function largestInColumn({ times }: DayRecord, table: Table, name: string): Moment {
+  const width = table.names.length;
+  const column = columnIn(table, name);
+  let best = 0;
+  for (let row = 1; row < times.length; row += 1)
+    if (table.values[row * width + column]! > table.values[best * width + column]!) best = row;
+  return { value: table.values[best * width + column]!, time: times[best]! };
 }
 
 export function smallest({ times, values }: Course): RowMoment {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { type Course, integralOf, integralOfProduct, within } from './course.ts';
 import { largestMean } from './largest-mean.ts';
-import { productWeights, weighted } from './product-weights.ts';
+import { productWeights, weighted, windowWeights } from './product-weights.ts';
 
 const number = fc.double({ min: 0, max: 100, noNaN: true });
 /** Cubics between rows 1 to 5 apart. */
@@ -48,4 +48,25 @@ it('cross: weights of a flow give the integral of its product with any level', (
     }),
   );
   expect(productWeights(Float64Array.of(0, 1), new Float64Array(2))).toBeUndefined();
+});
+
+it('cross: weights of windows give the integral over each, wherever it begins and ends', () => {
+  fc.assert(
+    fc.property(
+      cubics,
+      fc.array(fc.tuple(number, number), { maxLength: 3 }),
+      fc.boolean(),
+      (level, shares, straight) => {
+        const last = level.times.at(-1)!;
+        const windows = shares.map((pair) => {
+          const [start, end] = pair.map((share) => (share / 100) * last).sort((a, b) => a - b) as [number, number];
+          return { start, end };
+        });
+        const course = straight ? { times: level.times, values: level.values } : level;
+        const expected = windows.reduce((sum, { start, end }) => sum + integralOf(within(course, start, end)), 0);
+        const weights = windowWeights(level.times, windows, straight);
+        expect(weighted(weights, level.values, level.slopes!)).toBeCloseTo(expected, 6);
+      },
+    ),
+  );
 });

@@ -1,5 +1,9 @@
 // The time integral of a flow times a level, for one flow and many levels: the flow's part is worked out once, as weights.
 
+import { hermiteIntegral } from '../day/hermite.ts';
+import type { Table } from '../day/record.ts';
+import { columnIn } from './course.ts';
+
 /** Weights w and v of a flow f with which ∫ f g dt = Σ w g + v g′ over the rows, for any level g with slopes g′. */
 export interface ProductWeights {
   readonly ofValues: Float64Array;
@@ -29,8 +33,59 @@ export function productWeights(times: Float64Array, flow: Float64Array): Product
   return flows ? { ofValues, ofSlopes } : undefined;
 }
 
+/** Weights of an integral over windows of time: of cubics, or of straight lines for levels without slopes. */
+export function windowWeights(
+  times: Float64Array,
+  windows: readonly { readonly start: number; readonly end: number }[],
+  straight: boolean,
+): ProductWeights {
+  const ofValues = new Float64Array(times.length);
+  const ofSlopes = new Float64Array(times.length);
+  const put = (row: number, value: number, slope: number): void => {
+    ofValues[row] = ofValues[row]! + value;
+    ofSlopes[row] = ofSlopes[row]! + slope;
+  };
+  for (const { start, end } of windows)
+    for (let row = 1; row < times.length; row += 1) {
+      const length = times[row]! - times[row - 1]!;
+      const from = Math.max((start - times[row - 1]!) / length, 0);
+      const to = Math.min((end - times[row - 1]!) / length, 1);
+      if (!(to > from)) continue;
+      if (straight) {
+        const late = (length * (to * to - from * from)) / 2;
+        put(row - 1, length * (to - from) - late, 0);
+        put(row, late, 0);
+      } else if (from === 0 && to === 1) {
+        put(row - 1, length / 2, (length * length) / 12);
+        put(row, length / 2, -(length * length) / 12);
+      } else {
+        const part = (y0: number, s0: number, y1: number, s1: number): number =>
+          hermiteIntegral(to, length, y0, s0, y1, s1) - hermiteIntegral(from, length, y0, s0, y1, s1);
+        put(row - 1, part(1, 0, 0, 0), part(0, 1, 0, 0));
+        put(row, part(0, 0, 1, 0), part(0, 0, 0, 1));
+      }
+    }
+  return { ofValues, ofSlopes };
+}
+
 export function weighted({ ofValues, ofSlopes }: ProductWeights, values: Float64Array, slopes: Float64Array): number {
   let sum = 0;
   for (let row = 0; row < values.length; row += 1) sum += ofValues[row]! * values[row]! + ofSlopes[row]! * slopes[row]!;
+  return sum;
+}
+
+/** The same for a column of a table, with its slopes where there are any. */
+export function weightedColumn(
+  { ofValues, ofSlopes }: ProductWeights,
+  table: Table,
+  slopes: Table | undefined,
+  name: string,
+): number {
+  const width = table.names.length;
+  let sum = 0;
+  for (let row = 0, at = columnIn(table, name); row < ofValues.length; row += 1, at += width) {
+    sum += ofValues[row]! * table.values[at]!;
+    if (slopes !== undefined) sum += ofSlopes[row]! * slopes.values[at]!;
+  }
   return sum;
 }

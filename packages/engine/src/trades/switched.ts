@@ -18,11 +18,13 @@ function whenCourse(record: DayRecord, when: When): Course {
   const machines = network.machines.map(({ name }) => name);
   const condition = compileWhen(when, { thermostats: thermostats.names, machines });
   const count = thermostats.names.length;
+  const asksMachines = JSON.stringify(when).includes('machine');
   const moment = { time: 0, thermostats: new Uint8Array(count), modes: machines.map(() => 'idle') };
   return courseFrom(record, (row) => {
     moment.time = momentOfRow(times, row);
     for (let at = 0; at < count; at += 1) moment.thermostats[at] = thermostats.values[row * count + at]!;
-    for (const [at, machine] of machines.entries()) {
+    for (let at = 0; asksMachines && at < machines.length; at += 1) {
+      const machine = machines[at];
       moment.modes[at] =
         network.schedule.find(
           (entry) => entry.machine === machine && entry.start <= moment.time && moment.time < entry.end,

@@ -16,8 +16,10 @@ export interface Release {
   readonly mode: string;
   readonly contaminant: string;
   readonly zone: string;
-  /** Units per second. */
-  readonly course: Course;
+  /** Units per second at full rate, 1 a second when settled: one for all that a job gives off with the same burst and tail. */
+  readonly shape: Course;
+  /** Units per second when settled. */
+  readonly rate: number;
   /** Units over the day. */
   readonly total: number;
   /** When the job begins and ends, s. */
@@ -32,22 +34,26 @@ export function releasesOf({ record }: DayRun): Release[] {
     const emissions = network.machines
       .find(({ name }) => name === machine)
       ?.modes.find(({ name }) => name === mode)?.emissions;
-    return (emissions ?? []).flatMap(({ contaminant, zone, rate, ...course }) => {
-      if (!(rate > 0) || !(Math.min(end, last) > Math.max(start, 0))) return [];
-      const released = releaseCourse(rate, course, start, Math.min(end, last), last);
-      return [{ machine, mode, contaminant, zone, course: released, total: integralOf(released), start, end }];
+    if (!(Math.min(end, last) > Math.max(start, 0))) return [];
+    const shapes = new Map<string, { shape: Course; whole: number }>();
+    return (emissions ?? []).flatMap(({ contaminant, zone, rate, ...emission }) => {
+      if (!(rate > 0)) return [];
+      const { burst, tail } = emission;
+      const key = [burst?.ratio, burst?.time, tail?.share, tail?.time].join(' ');
+      let known = shapes.get(key);
+      if (known === undefined) {
+        const shape = releaseShape(emission, start, Math.min(end, last), last);
+        known = { shape, whole: integralOf(shape) };
+        shapes.set(key, known);
+      }
+      const { shape, whole } = known;
+      return [{ machine, mode, contaminant, zone, shape, rate, total: rate * whole, start, end }];
     });
   });
 }
 
-/** rate·(1 + (r − 1)·exp(−t/τ)) while the job runs, rate·share·exp(−t/τ) after it. */
-function releaseCourse(
-  rate: number,
-  { burst, tail }: EmissionCourse,
-  start: number,
-  end: number,
-  last: number,
-): Course {
+/** 1 + (r − 1)·exp(−t/τ) while the job runs, share·exp(−t/τ) after it. */
+function releaseShape({ burst, tail }: EmissionCourse, start: number, end: number, last: number): Course {
   const times: number[] = [];
   const values: number[] = [];
   const follow = (from: number, to: number, at: (time: number) => number): void => {
@@ -58,10 +64,10 @@ function releaseCourse(
     times.push(to);
     values.push(at(to));
   };
-  const begin = Math.max(start, 0);
-  follow(begin, end, (time) => rate * (burst === undefined ? 1 : burstFactor(time - start, burst.ratio, burst.time)));
-  if (tail !== undefined && last > end)
-    follow(end, last, (time) => rate * tailFactor(time - end, tail.share, tail.time));
+  follow(Math.max(start, 0), end, (time) =>
+    burst === undefined ? 1 : burstFactor(time - start, burst.ratio, burst.time),
+  );
+  if (tail !== undefined && last > end) follow(end, last, (time) => tailFactor(time - end, tail.share, tail.time));
   return { times: Float64Array.from(times), values: Float64Array.from(values) };
 }
 

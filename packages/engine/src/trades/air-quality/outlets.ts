@@ -1,8 +1,8 @@
 // By which outlets the cabinet's air leaves over the day: worked out once for a record, asked for by every contaminant.
 
 import type { AirPath } from '../../network/network.ts';
-import { insideZones, massFlow } from '../air-ways.ts';
-import { courseOf } from '../course.ts';
+import { insideZones } from '../air-ways.ts';
+import { columnIn, courseOf } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { fansDraw } from '../moments.ts';
@@ -60,12 +60,13 @@ function findOutlets(run: DayRun): Outlets {
   const sums = new Map<string, { zone: string; way: Way; flow: Float64Array }>();
   const cleaning: CleaningOutlet[] = [];
   const within: AirPath[] = [];
-  const addTo = (zone: string, way: Way, flowAt: (row: number) => number): void => {
+  const sumOf = (zone: string, way: Way): Float64Array => {
     const key = `${way} ${zone}`;
     const sum = sums.get(key) ?? { zone, way, flow: new Float64Array(times.length) };
     sums.set(key, sum);
-    for (let row = 0; row < times.length; row += 1) sum.flow[row] = sum.flow[row]! + flowAt(row);
+    return sum.flow;
   };
+  const leaving = new Float64Array(times.length);
 
   for (const path of network.paths) {
     const [fromInside, toInside] = [inside.has(path.from), inside.has(path.to)];
@@ -77,23 +78,25 @@ function findOutlets(run: DayRun): Outlets {
     }
     const zone = fromInside ? path.from : path.to;
     const outdoors = (fromInside ? path.to : path.from) !== assembly.room;
-    const leaving = leavingBy(run, path, fromInside ? 1 : -1, 1 / referenceDensity);
-    if (leaving === undefined) continue;
+    if (!putLeaving(run, path, fromInside ? 1 : -1, 1 / referenceDensity, leaving)) continue;
     if (cleans) {
       const weights = productWeights(times, leaving);
       if (weights !== undefined) cleaning.push({ zone, path, outdoors, weights });
-    } else if (outdoors) addTo(zone, 'outdoors', (row) => leaving[row]!);
-    else if (path.type === 'tall-opening') addTo(zone, 'doors', (row) => leaving[row]!);
+    } else if (outdoors) addTo(sumOf(zone, 'outdoors'), leaving);
+    else if (path.type === 'tall-opening') addTo(sumOf(zone, 'doors'), leaving);
     else if (leaks.has(path.name)) {
-      addTo(zone, 'leaksFansOn', (row) => (draws[row]! > 0 ? leaving[row]! : 0));
-      addTo(zone, 'leaksFansOff', (row) => (draws[row]! > 0 ? 0 : leaving[row]!));
-    } else addTo(zone, 'openPaths', (row) => leaving[row]!);
+      const [on, off] = [sumOf(zone, 'leaksFansOn'), sumOf(zone, 'leaksFansOff')];
+      for (let row = 0; row < leaving.length; row += 1) {
+        const sum = draws[row]! > 0 ? on : off;
+        sum[row] = sum[row]! + leaving[row]!;
+      }
+    } else addTo(sumOf(zone, 'openPaths'), leaving);
   }
   for (const { name, a, b } of network.exchanges) {
     const [inner, outer] = inside.has(a) && !inside.has(b) ? [a, b] : inside.has(b) && !inside.has(a) ? [b, a] : [];
     if (inner === undefined || outer !== assembly.room) continue;
     const { values } = courseOf(record, record.exchanges, name);
-    addTo(inner, 'doors', (row) => values[row]!);
+    addTo(sumOf(inner, 'doors'), values);
   }
   return {
     inside,
@@ -114,16 +117,28 @@ function findOutlets(run: DayRun): Outlets {
   };
 }
 
-/** Flow out of the cabinet by a path, times a factor; undefined when none ever does. `outward` is the sign of its flow outward. */
-function leavingBy({ record }: DayRun, path: AirPath, outward: 1 | -1, factor: number): Float64Array | undefined {
-  const net = massFlow({ record }, path.name).values;
-  const counter = courseOf(record, record.counterFlows, path.name).values;
-  const leaving = new Float64Array(net.length);
+function addTo(sum: Float64Array, flow: Float64Array): void {
+  for (let row = 0; row < sum.length; row += 1) sum[row] = sum[row]! + flow[row]!;
+}
+
+/** Flow out of the cabinet by a path, times a factor, into an array; false when none ever does. `outward` is the sign of its flow outward. */
+function putLeaving(
+  { record }: DayRun,
+  path: AirPath,
+  outward: 1 | -1,
+  factor: number,
+  leaving: Float64Array,
+): boolean {
+  const { flows, counterFlows } = record;
+  let [net, counter] = [columnIn(flows, path.name), columnIn(counterFlows, path.name)];
   let any = false;
-  for (let row = 0; row < net.length; row += 1) {
+  for (let row = 0; row < leaving.length; row += 1) {
     // A tall opening lets air out beside a net inflow: the flow against the net one.
-    leaving[row] = factor * (Math.max(outward * net[row]!, 0) + counter[row]!);
-    if (leaving[row]! > 0) any = true;
+    const flow = factor * (Math.max(outward * flows.values[net]!, 0) + counterFlows.values[counter]!);
+    leaving[row] = flow;
+    if (flow > 0) any = true;
+    net += flows.names.length;
+    counter += counterFlows.names.length;
   }
-  return any ? leaving : undefined;
+  return any;
 }

@@ -1,7 +1,7 @@
 // How long to wait after a job before the door is opened.
 
 import { purgeTime } from '@stillair/physics';
-import { inflowOf, insideZones, pathsAround } from '../air-ways.ts';
+import { bayInflow } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { lengthOf, meanOf, valueAt, within } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
@@ -77,11 +77,10 @@ function removal(
   const { zones, volumes } = assembly.bays[bay]!;
   const here = new Set(zones);
   const volume = volumes.reduce((a, b) => a + b, 0);
-  const enclosed = insideZones(run);
-  const through = pathsAround(run, here)
-    // Air from the machine's own chamber is not clean; from another bay it counts as such.
-    .filter(({ from, to }) => !isChamber(assembly.machines, enclosed, here.has(to) ? from : to))
-    .reduce((sum, path) => sum + meanOf(within(inflowOf(run, path, here), start, end)), 0);
+  const chambers = new Set(Object.values(assembly.machines).flatMap(({ chamber }) => chamber ?? []));
+  // Air from the machine's own chamber is not clean; from another bay it counts as such.
+  const entering = bayInflow(run, bay, 'not from chambers', (other) => !chambers.has(other));
+  const through = meanOf(within(entering, start, end));
   const cleaned = network.recirculations
     .filter(({ zone }) => here.has(zone))
     .reduce((sum, { flow, efficiency, active }) => {
@@ -90,8 +89,4 @@ function removal(
     }, 0);
   const settling = network.contaminants.find(({ name }) => name === 'particles')?.deposition[zones[0]!] ?? 0;
   return { rate: (through + cleaned) / volume + settling, through, cleaned, volume };
-}
-
-function isChamber(machines: DayRun['assembly']['machines'], enclosed: ReadonlySet<string>, zone: string): boolean {
-  return enclosed.has(zone) && Object.values(machines).some(({ chamber }) => chamber === zone);
 }

@@ -1,11 +1,10 @@
 // How much of what the day's prints give off reaches the room, and by which way.
 
-import { bayCourse, levelOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { meanOf, within } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { hasFilter } from '../plant.ts';
 import { printsOf } from '../prints.ts';
+import { weightedColumn, windowWeights } from '../product-weights.ts';
 import { cleanerAir } from '../remedies.ts';
 import { concentrationUnit, contaminantKey, contaminantWords, isParticulate } from './contaminants.ts';
 import { emittedOf, type Release } from './emitted.ts';
@@ -64,21 +63,23 @@ export function bayLevels(run: DayRun, releases: readonly Release[]): Measure[] 
     const own = emitted.filter((contaminant) =>
       releases.some((release) => release.contaminant === contaminant && here.has(release.machine)),
     );
+    const time = prints.reduce((sum, { start, end }) => sum + end - start, 0);
+    const printing = windowWeights(run.record.times, prints, run.record.concentrationSlopes === undefined);
+    const { zones, volumes } = run.assembly.bays[bay]!;
+    const volume = volumes.reduce((sum, each) => sum + each, 0);
     return own.map((contaminant) => {
-      const level = bayCourse(run, bay, (zone) => levelOf(run, contaminant, zone));
-      const [weighted, time] = prints.reduce(
-        ([sum, seconds], { start, end }) => [
-          sum + meanOf(within(level, start, end)) * (end - start),
-          seconds + end - start,
-        ],
-        [0, 0],
+      const table = run.record.concentrations[contaminant]!;
+      const slopes = run.record.concentrationSlopes?.[contaminant];
+      const amount = zones.reduce(
+        (sum, zone, at) => sum + volumes[at]! * weightedColumn(printing, table, slopes, zone),
+        0,
       );
       return {
         trade: 'air-quality',
         quantity: `bay-${contaminantKey(contaminant)}`,
         part: bay,
         title: `${contaminantWords(contaminant)} in the bay, mean while printing`,
-        value: weighted / time,
+        value: amount / volume / time,
         unit: concentrationUnit(contaminant),
         logarithmic: true,
         get steps(): readonly Step[] {

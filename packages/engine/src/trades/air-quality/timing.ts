@@ -5,6 +5,7 @@ import { fanShares } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { type Course, valueAt } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
+import { anyTurns } from '../moments.ts';
 import { limitFor } from '../person-limit.ts';
 import { connectedBays, exhaustsOf, fansIn, hasFilter, turnsAirRound } from '../plant.ts';
 import { type Print, printsOf } from '../prints.ts';
@@ -29,12 +30,17 @@ function unguarded(run: DayRun, print: Print, releases: readonly Release[]): Mea
   ];
   const fans = guards.flatMap((id) => fansIn(cabinet.paths[id]!));
   if (fans.length === 0 || fans.some(({ control }) => control.kind === 'always')) return [];
-  const shares = guards.flatMap((id) => fanShares(run, id));
-  const isOn = (time: number): boolean => shares.some((share) => valueAt(share, time) > 0);
-  const parts = releases
-    .filter(({ machine, mode }) => machine === print.machineId && mode === print.id)
-    .map((release) => ({ release, ...split(release, isOn) }));
-  if (parts.length === 0) return [];
+  const own = releases.filter(({ machine, mode }) => machine === print.machineId && mode === print.id);
+  if (own.length === 0) return [];
+  const turns = anyTurns(
+    run.record,
+    guards.flatMap((id) => fanShares(run, id)),
+  );
+  // What is given off with the same burst and tail falls into the same moments.
+  const splits = new Map(
+    [...new Set(own.map(({ shape }) => shape))].map((shape) => [shape, split(shape, print, turns)]),
+  );
+  const parts = own.map((release) => ({ release, ...splits.get(release.shape)! }));
   const worst = parts.reduce((a, b) => (b.before + b.during + b.after > a.before + a.during + a.after ? b : a));
   const controls = [...new Set(fans.map(({ control }) => controlWords(control)))].join(' or ');
   const step = (text: string, value: number): Measure['steps'][number] => ({ text, value, unit: 'share' });
@@ -69,28 +75,28 @@ function unguarded(run: DayRun, print: Print, releases: readonly Release[]): Mea
 
 /** Shares of a release with no fan running: before it first runs in the job, later in the job, after the job. */
 function split(
-  { course, start, end, total }: Release,
-  isOn: (time: number) => boolean,
+  { times, values }: Course,
+  { job }: Print,
+  turns: Course,
 ): { before: number; during: number; after: number } {
-  let [before, during, after, started] = [0, 0, 0, isOn(Math.max(start, 0) - 1)];
-  forEachStep(course, (middle, amount) => {
-    const on = isOn(middle);
-    if (on) {
-      started = true;
-      return;
-    }
-    if (middle >= end) after += amount;
-    else if (started) during += amount;
-    else before += amount;
-  });
-  return { before: before / total, during: during / total, after: after / total };
-}
-
-function forEachStep({ times, values }: Course, use: (middle: number, amount: number) => void): void {
+  const [start, end] = [job.start, job.start + job.duration];
+  let [before, during, after, total] = [0, 0, 0, 0];
+  let started = valueAt(turns, Math.max(start, 0) - 1) > 0;
+  let row = 0;
   for (let at = 1; at < times.length; at += 1) {
     const span = times[at]! - times[at - 1]!;
-    if (span > 0) use((times[at]! + times[at - 1]!) / 2, ((values[at]! + values[at - 1]!) / 2) * span);
+    if (!(span > 0)) continue;
+    const middle = (times[at]! + times[at - 1]!) / 2;
+    const amount = ((values[at]! + values[at - 1]!) / 2) * span;
+    total += amount;
+    while (row + 1 < turns.times.length && turns.times[row + 1]! <= middle) row += 1;
+    // A fan turns on the whole interval between two rows or not at all: what switches it has rows on both its sides.
+    if (turns.values[row]! > 0) started = true;
+    else if (middle >= end) after += amount;
+    else if (started) during += amount;
+    else before += amount;
   }
+  return { before: before / total, during: during / total, after: after / total };
 }
 
 function controlWords(control: Control): string {

@@ -2,8 +2,9 @@
 // Room air that only passes through is not counted: what leaves is reckoned above the room's own level.
 
 import type { AirPath } from '../../network/network.ts';
-import { massFlow } from '../air-ways.ts';
-import { courseFrom, courseOf, integralOf } from '../course.ts';
+import { levelOf, massFlow } from '../air-ways.ts';
+import { columnIn, courseFrom, courseOf, integralOf } from '../course.ts';
+import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { type ProductWeights, weighted } from '../product-weights.ts';
 import { outletsOf } from './outlets.ts';
@@ -32,13 +33,9 @@ interface Above {
 }
 
 export function waysOf(run: DayRun, contaminant: string): Ways {
-  const { network } = run.record;
+  const { network, times } = run.record;
   const { inside, plain, cleaning, turned, within, always } = outletsOf(run);
-  const levels = new Map([...inside].map((zone) => [zone, aboveRoom(run, contaminant, zone)] as const));
-  const carried = (zone: string, weights: ProductWeights): number => {
-    const { values, slopes } = levels.get(zone)!;
-    return weighted(weights, values, slopes);
-  };
+  const settling = network.contaminants.find(({ name }) => name === contaminant)?.deposition ?? {};
   const ways = {
     filteredExhaust: 0,
     openPaths: 0,
@@ -49,53 +46,67 @@ export function waysOf(run: DayRun, contaminant: string): Ways {
     caught: 0,
     deposited: 0,
   };
-  for (const { zone, way, weights } of plain) ways[way] += carried(zone, weights);
-  for (const { zone, path, outdoors, weights } of cleaning) {
-    const removed = path.filterEfficiency[contaminant] ?? 0;
-    const carbon = carbonCaught(run, path.name, contaminant);
-    const all = carried(zone, weights);
-    const passed = Math.max(all * (1 - removed) - carbon, 0);
-    ways.caught += all - passed;
-    ways[outdoors ? 'outdoors' : removed + carbon > 0 ? 'filteredExhaust' : 'openPaths'] += passed;
+  const above = keptWith(run.record, 'above room:', () => ({
+    values: new Float64Array(times.length),
+    slopes: new Float64Array(times.length),
+  }));
+  for (const { name: here, volume } of network.zones) {
+    if (!inside.has(here)) continue;
+    putAboveRoom(run, contaminant, here, above);
+    const carried = (weights: ProductWeights): number => weighted(weights, above.values, above.slopes);
+    for (const { zone, way, weights } of plain) if (zone === here) ways[way] += carried(weights);
+    for (const { zone, path, outdoors, weights } of cleaning) {
+      if (zone !== here) continue;
+      const removed = path.filterEfficiency[contaminant] ?? 0;
+      const carbon = carbonCaught(run, path.name, contaminant);
+      const all = carried(weights);
+      const passed = Math.max(all * (1 - removed) - carbon, 0);
+      ways.caught += all - passed;
+      ways[outdoors ? 'outdoors' : removed + carbon > 0 ? 'filteredExhaust' : 'openPaths'] += passed;
+    }
+    for (const { zone, efficiency, weights } of turned) {
+      const removed = efficiency[contaminant] ?? 0;
+      if (zone === here && removed > 0) ways.caught += removed * carried(weights);
+    }
+    if (settling[here] !== undefined) ways.deposited += settling[here] * volume * carried(always);
   }
+  for (const { name } of network.recirculations) ways.caught += carbonCaught(run, name, contaminant);
   for (const path of within) {
     const removed = path.filterEfficiency[contaminant] ?? 0;
-    if (removed > 0) ways.caught += removed * eitherWay(run, path, levels);
+    if (removed > 0) ways.caught += removed * eitherWay(run, path, contaminant);
     ways.caught += carbonCaught(run, path.name, contaminant);
   }
-  for (const { name, zone, efficiency, weights } of turned) {
-    const removed = efficiency[contaminant] ?? 0;
-    if (removed > 0) ways.caught += removed * carried(zone, weights);
-    ways.caught += carbonCaught(run, name, contaminant);
-  }
-  const settling = network.contaminants.find(({ name }) => name === contaminant)?.deposition ?? {};
-  for (const { name, volume } of network.zones)
-    if (inside.has(name) && settling[name] !== undefined)
-      ways.deposited += settling[name] * volume * carried(name, always);
   return ways;
 }
 
-function aboveRoom({ record, assembly }: DayRun, contaminant: string, zone: string): Above {
-  const { names, values: levels } = record.concentrations[contaminant]!;
-  const table = record.concentrationSlopes?.[contaminant];
-  const [inner, room] = [names.indexOf(zone), names.indexOf(assembly.room)];
-  const count = record.times.length;
-  const [values, slopes] = [new Float64Array(count), new Float64Array(count)];
-  for (let row = 0, at = 0; row < count; row += 1, at += names.length) {
-    const above = levels[at + inner]! - levels[at + room]!;
-    if (!(above > 0)) continue;
-    values[row] = above;
-    if (table !== undefined) slopes[row] = table.values[at + inner]! - table.values[at + room]!;
+/** Written into the arrays given: thousands of runs ask for dozens of these. */
+function putAboveRoom(
+  { record, assembly }: DayRun,
+  contaminant: string,
+  zone: string,
+  { values, slopes }: Above,
+): void {
+  const table = record.concentrations[contaminant]!;
+  const { values: levels, names } = table;
+  const rates = record.concentrationSlopes?.[contaminant]?.values;
+  let [inner, room] = [columnIn(table, zone), columnIn(table, assembly.room)];
+  for (let row = 0; row < values.length; row += 1, inner += names.length, room += names.length) {
+    const above = levels[inner]! - levels[room]!;
+    values[row] = Math.max(above, 0);
+    slopes[row] = above > 0 && rates !== undefined ? rates[inner]! - rates[room]! : 0;
   }
-  return { values, slopes };
 }
 
 /** Units that a path inside the cabinet carries over the day, whichever way it runs. */
-function eitherWay(run: DayRun, path: AirPath, levels: ReadonlyMap<string, Above>): number {
+function eitherWay(run: DayRun, path: AirPath, contaminant: string): number {
   const { constants } = run.record.network;
   const flow = massFlow(run, path.name).values;
-  const [from, to] = [levels.get(path.from)!.values, levels.get(path.to)!.values];
-  const carried = courseFrom(run.record, (row) => Math.abs(flow[row]!) * (flow[row]! > 0 ? from : to)[row]!);
+  const level = (zone: string): Float64Array => levelOf(run, contaminant, zone).values;
+  const [from, to, room] = [level(path.from), level(path.to), level(run.assembly.room)];
+  const carried = courseFrom(
+    run.record,
+    (row) => Math.abs(flow[row]!) * Math.max((flow[row]! > 0 ? from : to)[row]! - room[row]!, 0),
+  );
   return integralOf(carried) / constants.referenceDensity;
 }
 

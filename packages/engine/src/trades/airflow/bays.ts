@@ -1,6 +1,6 @@
 // How much air passes each bay, with fans and without.
 
-import { inflowOf, insideZones, pathsAround } from '../air-ways.ts';
+import { bayInflow, insideZones } from '../air-ways.ts';
 import { type Course, courseFrom, courseOf, integralOf, integralOfProduct } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { anyTurns } from '../moments.ts';
@@ -19,18 +19,16 @@ function meanInflow(
   run: DayRun,
   bay: string,
   when: Course,
-): { all: number; fromOutside: number; time: number } | undefined {
+): { all: number; fromOutside: () => number; time: number } | undefined {
   const time = integralOf(when);
   if (!(time > 0)) return undefined;
-  const here = new Set(run.assembly.bays[bay]!.zones);
-  const enclosed = insideZones(run);
-  const inflows = pathsAround(run, here).map((path) => ({
-    outside: !enclosed.has(here.has(path.to) ? path.from : path.to),
-    mean: integralOfProduct(inflowOf(run, path, here), when) / time,
-  }));
+  const meanOf = (inflow: Course): number => integralOfProduct(inflow, when) / time;
   return {
-    all: inflows.reduce((sum, inflow) => sum + inflow.mean, 0),
-    fromOutside: inflows.reduce((sum, inflow) => sum + (inflow.outside ? inflow.mean : 0), 0),
+    all: meanOf(bayInflow(run, bay, 'all', () => true)),
+    fromOutside: () => {
+      const enclosed = insideZones(run);
+      return meanOf(bayInflow(run, bay, 'from outside', (other) => !enclosed.has(other)));
+    },
     time,
   };
 }
@@ -63,7 +61,7 @@ function airChange(run: DayRun, bay: string, fansOn: Course): Measure[] {
               inputs: [`bays.${bay}.x`, `bays.${bay}.z`],
             },
             { text: 'air entering, mean, doors shut', value: inflow.all, unit: 'flow', formula: 'n = 3600 V̇ / V' },
-            { text: 'of which straight from outside the cabinet', value: inflow.fromOutside, unit: 'flow' },
+            { text: 'of which straight from outside the cabinet', value: inflow.fromOutside(), unit: 'flow' },
             { text: 'time over which this is the mean', value: inflow.time, unit: 'duration' },
           ];
         },

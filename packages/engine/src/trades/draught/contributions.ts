@@ -2,7 +2,7 @@
 
 import { captureVelocity } from '@stillair/physics';
 import type { CabinetPath } from '../../cabinet/cabinet.ts';
-import { inflowOf, pathOf, pathsAround, volumeFlow } from '../air-ways.ts';
+import { bayInflow, pathOf, volumeFlow } from '../air-ways.ts';
 import { type Course, courseFrom, within } from '../course.ts';
 import type { DayRun } from '../measure.ts';
 import { turnsAirRound } from '../plant.ts';
@@ -78,15 +78,17 @@ function turned(run: DayRun, print: Print, id: string, path: CabinetPath, target
 
 /** Air that passes through the bay, spread over its smallest section: the mean that no aiming avoids. */
 function through(run: DayRun, print: Print): Contribution {
-  const { cabinet, assembly, record } = run;
+  const { cabinet } = run;
   const { bay } = print.machine;
   const { x, z } = cabinet.bays[bay]!;
   const [width, height, depth] = [x[1] - x[0], z[1] - z[0], cabinet.inside.depth];
   const section = Math.min(width * depth, width * height, depth * height);
-  const here = new Set(assembly.bays[bay]!.zones);
-  const inflows = pathsAround(run, here).map((path) => inflowOf(run, path, here).values);
-  const speed = courseFrom(record, (row) => inflows.reduce((sum, values) => sum + values[row]!, 0) / section);
-  return { kind: 'through', from: bay, speed: within(speed, print.start, print.end) };
+  const inflow = within(
+    bayInflow(run, bay, 'all', () => true),
+    print.start,
+    print.end,
+  );
+  return { kind: 'through', from: bay, speed: scaled(inflow, 1 / section) };
 }
 
 /** What a chamber's own exhaust and filter move, spread over the chamber's smallest section. */
@@ -98,9 +100,13 @@ function chamberAir(run: DayRun, print: Print): Contribution {
 }
 
 function scaled({ times, values }: Course, factor: number): Course {
-  return { times, values: values.map((value) => value * factor) };
+  const made = new Float64Array(values.length);
+  for (let row = 0; row < values.length; row += 1) made[row] = values[row]! * factor;
+  return { times, values: made };
 }
 
 function positive({ times, values }: Course): Course {
-  return { times, values: values.map((value) => Math.max(value, 0)) };
+  const made = new Float64Array(values.length);
+  for (let row = 0; row < values.length; row += 1) made[row] = Math.max(values[row]!, 0);
+  return { times, values: made };
 }

@@ -22,7 +22,7 @@ export function printAir(run: DayRun): Measure[] {
     const air = within(temperatureOf(run, run.assembly.machines[print.machineId]!.printAir), print.start, print.end);
     const settled = within(air, print.start + Math.min(SETTLING, (print.end - print.start) / 2), print.end);
     const hottest = largest(air);
-    const coldest = smallest(undisturbed(run, print, settled));
+    const coldest = coldestUndisturbed(run, print, settled);
     return [
       bandMeasure(run, print, 'bandWell', 'high', hottest),
       bandMeasure(run, print, 'bandWell', 'low', coldest),
@@ -33,21 +33,20 @@ export function printAir(run: DayRun): Measure[] {
   });
 }
 
-/** A course without the minutes in which a door of the bay is open and those in which the air comes back. */
-function undisturbed({ cabinet, day }: DayRun, { machine }: Print, course: Course): Course {
+/** Coldest without the minutes in which a door of the bay is open and those in which the air comes back. */
+function coldestUndisturbed({ cabinet, day }: DayRun, { machine }: Print, course: Course): Moment {
   const openings = cabinet.days[day]!.doorOpenings.filter(({ door }) =>
     cabinet.doors[door]?.bays.includes(machine.bay),
   );
-  const calm = Array.from(course.times.keys()).filter((row) =>
-    openings.every(
-      ({ start, duration }) => course.times[row]! <= start || course.times[row]! >= start + duration + COMING_BACK,
-    ),
-  );
-  if (calm.length === 0) return course;
-  return {
-    times: Float64Array.from(calm, (row) => course.times[row]!),
-    values: Float64Array.from(calm, (row) => course.values[row]!),
-  };
+  if (openings.length === 0) return smallest(course);
+  const { times, values } = course;
+  let best = -1;
+  for (let row = 0; row < times.length; row += 1) {
+    if (best >= 0 && values[row]! >= values[best]!) continue;
+    const time = times[row]!;
+    if (openings.every(({ start, duration }) => time <= start || time >= start + duration + COMING_BACK)) best = row;
+  }
+  return best < 0 ? smallest(course) : { value: values[best]!, time: times[best]! };
 }
 
 function bandMeasure(

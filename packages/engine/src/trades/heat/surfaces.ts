@@ -3,9 +3,8 @@
 import { dewPoint, saturationPressure, vapourPressure } from '@stillair/physics';
 import type { SurfacePlace } from '../../network/assembly.ts';
 import { formatClock } from '../../units/format.ts';
-import { temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { courseOf, largest } from '../course.ts';
+import { columnIn, courseOf, largestInColumn } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { dryBay, insulateFace } from '../remedies.ts';
 import { dewLimit, touchLimit } from './limits.ts';
@@ -85,17 +84,20 @@ function nearestToDew(run: DayRun, zone: string, surfaces: readonly SurfacePlace
   const { record } = run;
   const { referenceDensity, atmosphere } = record.network.constants;
   const water = courseOf(record, record.concentrations[WATER]!, zone).values;
-  const walls = surfaces.map(({ node }) => temperatureOf(run, node).values);
+  const { names, values: temperatures } = record.temperatures;
+  const walls = surfaces.map(({ node }) => columnIn(record.temperatures, node));
   const pressureAt = (row: number): number =>
     vapourPressure(Math.max(water[row]!, 1e-6) / referenceDensity, atmosphere);
   let [worstRow, worstWall, most] = [0, 0, Number.NEGATIVE_INFINITY];
   for (let row = 0; row < water.length; row += 1) {
     let coldest = 0;
-    for (let at = 1; at < walls.length; at += 1) if (walls[at]![row]! < walls[coldest]![row]!) coldest = at;
-    const saturation = pressureAt(row) / saturationPressure(walls[coldest]![row]!);
+    const first = row * names.length;
+    for (let at = 1; at < walls.length; at += 1)
+      if (temperatures[first + walls[at]!]! < temperatures[first + walls[coldest]!]!) coldest = at;
+    const saturation = pressureAt(row) / saturationPressure(temperatures[first + walls[coldest]!]!);
     if (saturation > most) [worstRow, worstWall, most] = [row, coldest, saturation];
   }
-  const wall = walls[worstWall]![worstRow]!;
+  const wall = temperatures[worstRow * names.length + walls[worstWall]!]!;
   return {
     surface: surfaces[worstWall]!,
     time: record.times[worstRow]!,
@@ -110,7 +112,10 @@ function touch(run: DayRun): Measure[] {
   const sheets = new Map(assembly.surfaces.map(({ node, part }) => [sheetOf(node), part]));
   const outer = record.network.convections
     .filter(({ air, surface }) => air === assembly.room && sheets.has(sheetOf(surface)))
-    .map(({ surface }) => ({ part: sheets.get(sheetOf(surface))!, peak: largest(temperatureOf(run, surface)) }));
+    .map(({ surface }) => ({
+      part: sheets.get(sheetOf(surface))!,
+      peak: largestInColumn(record, record.temperatures, surface),
+    }));
   if (outer.length === 0) return [];
   const worst = outer.reduce((a, b) => (b.peak.value > a.peak.value ? b : a));
   return [
