@@ -7,9 +7,9 @@ import { describedBed } from '../bed-description.ts';
 import { type Cause, causes } from '../causes.ts';
 import { largest, meanOf, within } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
+import { doorsOpen } from '../moments.ts';
 import { type Print, printsOf } from '../prints.ts';
 import { stillerAir } from '../remedies.ts';
-import { courseOn } from '../switched.ts';
 import { type Contribution, contributionsTo } from './contributions.ts';
 import { draughtLimit } from './limits.ts';
 
@@ -26,10 +26,9 @@ function measureOf(run: DayRun, print: Print): Measure {
   const contributions = contributionsTo(run, print);
   const { times } = contributions[0]!.speed;
   const shut = doorsShut(run, print);
-  const combined = largest({
-    times,
-    values: Float64Array.from(times, (_, at) => (shut[at] === 1 ? together(contributions, at) : 0)),
-  });
+  const speeds = new Float64Array(times.length);
+  for (let row = 0; row < times.length; row += 1) if (shut[row] === 1) speeds[row] = together(contributions, row);
+  const combined = largest({ times, values: speeds });
   const { row } = combined;
   if (!shut.includes(1)) return alwaysOpen(run, print);
   const ranked = contributions
@@ -93,19 +92,21 @@ function alwaysOpen({ cabinet }: DayRun, print: Print): Measure {
 
 /** 1 while all doors are shut, by row of the job: what an open door lets in lasts minutes and is not asked about. */
 function doorsShut(run: DayRun, { start, end }: Print): Uint8Array {
-  const windows = run.cabinet.days[run.day]!.doorOpenings.map(
-    ({ start: from, duration }) => [from, from + duration] as const,
-  );
-  const open = within(courseOn(run, { windows }), start, end);
-  return Uint8Array.from(open.values, (value) => (value > 0 ? 0 : 1));
+  const open = within(doorsOpen(run), start, end).values;
+  const shut = new Uint8Array(open.length);
+  for (let row = 0; row < open.length; row += 1) shut[row] = open[row]! > 0 ? 0 : 1;
+  return shut;
 }
 
 /** The largest, and the root of the sum of squares of all others. */
 function together(contributions: readonly Contribution[], row: number): number {
-  const speeds = contributions.map(({ speed }) => speed.values[row]!);
-  const most = Math.max(...speeds);
-  const squares = speeds.reduce((sum, speed) => sum + speed ** 2, 0) - most ** 2;
-  return most + Math.sqrt(Math.max(squares, 0));
+  let [most, squares] = [0, 0];
+  for (let at = 0; at < contributions.length; at += 1) {
+    const speed = contributions[at]!.speed.values[row]!;
+    if (speed > most) most = speed;
+    squares += speed * speed;
+  }
+  return most + Math.sqrt(Math.max(squares - most * most, 0));
 }
 
 function contributionSteps(

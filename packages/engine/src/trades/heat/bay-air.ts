@@ -4,7 +4,7 @@ import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { formatClock } from '../../units/format.ts';
 import { bayCourse, temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { courseFrom, largest, meanOf, smallest, timeAbove } from '../course.ts';
+import { type Course, largest, meanOf, smallest, timeAbove } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { ownLimit } from '../person-limit.ts';
 import { machinesIn } from '../plant.ts';
@@ -13,10 +13,9 @@ import { balanceSteps } from './balance.ts';
 
 export function bayAir(run: DayRun): Measure[] {
   return Object.keys(run.cabinet.bays).flatMap((bay) => {
-    const mean = bayCourse(run, bay, (zone) => temperatureOf(run, zone));
     const zones = run.assembly.bays[bay]!.zones.map((zone) => temperatureOf(run, zone));
     const top = zones.at(-1)!;
-    const warmest = courseFrom(run.record, (row) => Math.max(...zones.map(({ values }) => values[row]!)));
+    const warmest = warmestOf(zones);
     const peak = largest(warmest);
     const own = ownLimit(run.cabinet, 'bay-air', 'at-most');
     const lowest = lowestLimit(run.cabinet, bay, run.day);
@@ -33,7 +32,13 @@ export function bayAir(run: DayRun): Measure[] {
         return [
           { text: `hottest at ${formatClock(peak.time)}`, value: peak.value, unit: 'temperature' },
           ...(zones.length > 1
-            ? [{ text: 'mean of the bay over the day', value: meanOf(mean), unit: 'temperature' } satisfies Step]
+            ? [
+                {
+                  text: 'mean of the bay over the day',
+                  value: meanOf(bayCourse(run, bay, (zone) => temperatureOf(run, zone))),
+                  unit: 'temperature',
+                } satisfies Step,
+              ]
             : []),
           { text: 'coldest at the top of the bay over the day', value: smallest(top).value, unit: 'temperature' },
           ...balanceSteps(run, bay, peak.time),
@@ -70,6 +75,16 @@ export function bayAir(run: DayRun): Measure[] {
       },
     ];
   });
+}
+
+function warmestOf(zones: readonly Course[]): Course {
+  const [first, ...others] = zones;
+  if (others.length === 0) return { times: first!.times, values: first!.values };
+  const values = first!.values.slice();
+  for (const other of others)
+    for (let row = 0; row < values.length; row += 1)
+      if (other.values[row]! > values[row]!) values[row] = other.values[row]!;
+  return { times: first!.times, values };
 }
 
 /** The lowest upper limit of anything that stands or is printed in a bay on a day. */
