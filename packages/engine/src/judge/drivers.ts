@@ -29,6 +29,18 @@ export function centredRanks(values: readonly number[]): number[] {
   return ranks;
 }
 
+/** Ranks of columns and their squared length: hundreds of findings ask for those of the same samples. */
+const ranked = new WeakMap<readonly number[], { readonly ranks: readonly number[]; readonly square: number }>();
+
+function rankedColumn(values: readonly number[]): { readonly ranks: readonly number[]; readonly square: number } {
+  const known = ranked.get(values);
+  if (known !== undefined) return known;
+  const ranks = centredRanks(values);
+  const made = { ranks, square: dot(ranks, ranks) };
+  ranked.set(values, made);
+  return made;
+}
+
 /** @param inputs - By path, one value a sample, in the order of `results`. */
 export function driversOf(
   inputs: ReadonlyMap<string, readonly number[]>,
@@ -37,28 +49,28 @@ export function driversOf(
 ): Driver[] {
   const rest = centredRanks(results);
   const total = dot(rest, rest);
-  const columns = [...inputs].map(([path, values]) => ({ path, ranks: centredRanks(values) }));
+  let columns = [...inputs].map(([path, values]) => ({ path, ...rankedColumn(values) }));
   const drivers: Driver[] = [];
   while (total > 0 && drivers.length < most) {
-    const best = columns
-      .filter(({ ranks }) => dot(ranks, ranks) > 1e-9 * total)
-      .map((column) => ({ ...column, explained: dot(column.ranks, rest) ** 2 / dot(column.ranks, column.ranks) }))
-      .reduce<{ path: string; ranks: number[]; explained: number } | undefined>(
-        (first, next) => (first === undefined || next.explained > first.explained ? next : first),
-        undefined,
-      );
-    if (best === undefined) break;
-    if (best.explained < SMALLEST_SHARE * total) break;
-    const correlationSquared = best.explained / dot(rest, rest);
+    let [best, explained] = [columns[0], 0];
+    for (const column of columns) {
+      if (!(column.square > 1e-9 * total)) continue;
+      const explains = dot(column.ranks, rest) ** 2 / column.square;
+      if (explains > explained) [best, explained] = [column, explains];
+    }
+    if (best === undefined || explained < SMALLEST_SHARE * total) break;
+    const correlationSquared = explained / dot(rest, rest);
     if (correlationSquared < smallestCorrelationSquared(results.length - drivers.length, columns.length)) break;
-    drivers.push({ path: best.path, share: best.explained / total });
-    const { ranks } = best;
-    takeOut(ranks, rest);
-    for (const column of columns) if (column.path !== best.path) takeOut(ranks, column.ranks);
-    columns.splice(
-      columns.findIndex(({ path }) => path === best.path),
-      1,
-    );
+    const { path: named, ranks: taken } = best;
+    drivers.push({ path: named, share: explained / total });
+    takeOut(taken, rest);
+    columns = columns
+      .filter(({ path }) => path !== named)
+      .map(({ path, ranks }) => {
+        const left = [...ranks];
+        takeOut(taken, left);
+        return { path, ranks: left, square: dot(left, left) };
+      });
   }
   return drivers;
 }

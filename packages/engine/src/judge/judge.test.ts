@@ -74,6 +74,22 @@ describe('judge', () => {
     expect(finding.chance!).toBeLessThan(0.95);
   });
 
+  it('order: the nominal findings are told before anything is varied', async () => {
+    const told: string[] = [];
+    await judge(source, {
+      trades: [changes],
+      samples: 2,
+      first: (findings) => told.push(...findings.map(({ id, verdict }) => `${id} ${verdict}`)),
+      progress: (done) => told.push(`${done}`),
+    });
+    expect(told).toEqual(['changes/quantity-0/room/usual holds', '2', '3']);
+  });
+
+  it('property: an input that nature rules out is never named, however well luck pairs it', async () => {
+    const air = trade('heat', ({ room }) => [{ value: room.background['particles'] ?? 0, logarithmic: true }]);
+    expect((await judgeOne(air)).drivers).toEqual([]);
+  });
+
   it('limit: without samples the nominal value decides alone', async () => {
     const finding = await judgeOne(changes, { samples: 0 });
     expect(finding.verdict).toBe('holds');

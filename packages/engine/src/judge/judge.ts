@@ -29,6 +29,8 @@ export interface JudgeOptions {
   readonly evaluate?: Evaluate;
   readonly trades?: readonly Trade[];
   readonly progress?: (done: number, all: number) => void;
+  /** Called with the findings of the nominal day, by its values alone, before anything is varied. */
+  readonly first?: (findings: readonly Finding[]) => void;
   readonly stop?: () => boolean;
 }
 
@@ -56,6 +58,7 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
   const { measures: nominal, warnings } = measureDays(source.cabinet, trades);
   const inputs = assumedInputs(source.origins);
   const columns = sampleInputs(inputs, samples, seed);
+  options.first?.([...nominal.values()].map((measure) => judgedMeasure(measure, [], new Map(), [])));
 
   let done = 1;
   let all = 1 + samples;
@@ -77,7 +80,8 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
   const trials = remedies && !stop() ? remediesToTry(judged) : [];
   all += trials.length;
   const outcomes = await run(trials.map(({ edits }) => ({ edits, inputs: {} })));
-  const findings = judged.map((finding) => ({ ...finding, tried: triedRemedies(finding, judged, trials, outcomes) }));
+  const tried = triedRemedies(judged, trials, outcomes);
+  const findings = judged.map((finding) => ({ ...finding, tried: tried(finding) }));
 
   const ran = sampled.filter((outcome) => outcome !== undefined && outcome.fault === undefined).length;
   return {
@@ -104,9 +108,14 @@ function judgedMeasure(
   });
   const values = present.map(({ value: found }) => found);
   const band = bandOf(values, logarithmic);
-  const presentInputs = new Map(
-    [...columns].map(([path, column]) => [path, present.map(({ at }) => column[at]!)] as const),
-  );
+  const whole = present.length === sampled.length;
+  const presentInputs = (): Map<string, readonly number[]> =>
+    new Map(
+      inputs.map(({ path }) => {
+        const column = columns.get(path)!;
+        return [path, whole ? column : present.map(({ at }) => column[at]!)] as const;
+      }),
+    );
   return {
     ...measure,
     verdict: verdictOf(value, band, limit),
@@ -115,7 +124,7 @@ function judgedMeasure(
     drivers:
       band === undefined
         ? []
-        : driversOf(presentInputs, values).map(({ path, share }) => ({
+        : driversOf(presentInputs(), values).map(({ path, share }) => ({
             path,
             share,
             label: inputs.find((input) => input.path === path)?.label ?? path,

@@ -22,31 +22,42 @@ export function remediesToTry(findings: readonly Finding[]): Remedy[] {
   return [...distinct.values()].slice(0, MOST_TRIALS);
 }
 
+/** What the trials do to a finding; those that were not run, or that the file cannot take, are left out. */
 export function triedRemedies(
-  finding: Finding,
   all: readonly Finding[],
   trials: readonly Remedy[],
   outcomes: readonly (Outcome | undefined)[],
-): Tried[] {
-  if (finding.verdict !== 'fails' && finding.verdict !== 'tight') return [];
-  return finding.remedies.flatMap((remedy) => {
-    const key = JSON.stringify(remedy.edits);
-    const at = trials.findIndex(({ edits }) => JSON.stringify(edits) === key);
-    const outcome = outcomes[at];
-    if (outcome === undefined || outcome.fault !== undefined) return [];
-    const value = outcome.values[finding.id];
-    const others = all.filter(({ id }) => id !== finding.id);
-    return [
-      {
-        says: remedy.says,
-        edits: remedy.edits,
-        ...(value === undefined ? {} : { value }),
-        verdict: verdictWith(finding, outcome),
-        worsens: changed(others, outcome, (before, after) => rankOf(after) > rankOf(before)),
-        mends: changed(others, outcome, (before, after) => rankOf(after) < rankOf(before)),
-      },
-    ];
-  });
+): (finding: Finding) => Tried[] {
+  const ran = new Map(
+    trials.flatMap(({ edits }, at) => {
+      const outcome = outcomes[at];
+      return outcome === undefined || outcome.fault !== undefined ? [] : [[JSON.stringify(edits), outcome] as const];
+    }),
+  );
+  const changes = new Map([...ran].map(([key, outcome]) => [key, changesBy(outcome, all)] as const));
+  return (finding) => {
+    if (finding.verdict !== 'fails' && finding.verdict !== 'tight') return [];
+    return finding.remedies.flatMap(({ says, edits }) => {
+      const key = JSON.stringify(edits);
+      const outcome = ran.get(key);
+      if (outcome === undefined) return [];
+      const value = outcome.values[finding.id];
+      const others = changes.get(key)!.filter(({ id }) => id !== finding.id);
+      const titles = (worse: boolean): string[] => [
+        ...new Set(others.filter((change) => change.worse === worse).map(({ words }) => words)),
+      ];
+      return [
+        {
+          says,
+          edits,
+          ...(value === undefined ? {} : { value }),
+          verdict: verdictWith(finding, outcome),
+          worsens: titles(true),
+          mends: titles(false),
+        },
+      ];
+    });
+  };
 }
 
 /**
@@ -66,14 +77,12 @@ export function verdictWith(finding: Finding, outcome: Outcome): Verdict {
   return verdictOf(value, moved, { ...limit, value: limitNow });
 }
 
-function changed(
-  others: readonly Finding[],
-  outcome: Outcome,
-  is: (before: Verdict, after: Verdict) => boolean,
-): string[] {
-  const titles = others
-    .filter((other) => other.limit !== undefined && outcome.values[other.id] !== undefined)
-    .filter((other) => is(other.verdict, verdictWith(other, outcome)))
-    .map(({ title, part }) => `${title} (${part})`);
-  return [...new Set(titles)];
+/** Findings whose verdict gets worse or better. */
+function changesBy(outcome: Outcome, all: readonly Finding[]): { id: string; words: string; worse: boolean }[] {
+  return all.flatMap((finding) => {
+    if (finding.limit === undefined || outcome.values[finding.id] === undefined) return [];
+    const step = rankOf(verdictWith(finding, outcome)) - rankOf(finding.verdict);
+    const { id, title, part } = finding;
+    return step === 0 ? [] : [{ id, words: `${title} (${part})`, worse: step > 0 }];
+  });
 }
