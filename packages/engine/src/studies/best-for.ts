@@ -1,15 +1,8 @@
 // Which sheet is best for one want, how surely, and what would settle it where two are tied.
 
-import { centredRanks, driversOf } from '../judge/drivers.ts';
+import type { AssumedInput } from '../cabinet/assumed-inputs.ts';
+import { type Settling, settlingOf } from './settling.ts';
 import type { Want, WantRule } from './wants.ts';
-
-export interface Settling {
-  /** Input whose measurement would tell most about the difference, by path and in words. */
-  readonly path: string;
-  readonly label: string;
-  /** Rank correlation with the difference, −1 to 1. */
-  readonly correlation: number;
-}
 
 export interface BestFor {
   readonly want: Want;
@@ -22,6 +15,7 @@ export interface BestFor {
   readonly tied: readonly string[];
   /** The tied ones differ too little to matter: any will do. */
   readonly alike: boolean;
+  /** Absent where no one measurement would settle it between the best and the first of the tied. */
   readonly settle?: Settling;
 }
 
@@ -38,7 +32,7 @@ export function bestFor(
   { want, measuredBy, matters }: WantRule,
   values: ReadonlyMap<string, readonly (number | undefined)[]>,
   inputs: ReadonlyMap<string, readonly number[]>,
-  labelOf: (path: string) => string,
+  inputOf: (path: string) => AssumedInput,
 ): BestFor {
   const sheets = [...values.keys()];
   const count = values.get(sheets[0] ?? '')?.length ?? 0;
@@ -60,27 +54,8 @@ export function bestFor(
   if (rival === undefined) return { want, measuredBy, chances, best, tied, alike: false };
   const difference = whole.map((at) => values.get(best)![at]! - values.get(rival)![at]!);
   const alike = difference.filter((value) => Math.abs(value) <= matters).length >= SURE * difference.length;
-  const settle = alike ? undefined : strongest(difference, whole, inputs, labelOf);
+  const present = (): Map<string, readonly number[]> =>
+    new Map([...inputs].map(([path, column]) => [path, whole.map((at) => column[at]!)] as const));
+  const settle = alike ? undefined : settlingOf([best, rival], difference, present(), inputOf);
   return { want, measuredBy, chances, best, tied, alike, ...(settle === undefined ? {} : { settle }) };
-}
-
-/** The strongest driver of the difference, if one stands out from what luck gives. */
-function strongest(
-  difference: readonly number[],
-  whole: readonly number[],
-  inputs: ReadonlyMap<string, readonly number[]>,
-  labelOf: (path: string) => string,
-): Settling | undefined {
-  const present = new Map([...inputs].map(([path, column]) => [path, whole.map((at) => column[at]!)] as const));
-  const [driver] = driversOf(present, difference, 1);
-  if (driver === undefined) return undefined;
-  const correlation = correlationOf(centredRanks(difference), centredRanks(present.get(driver.path)!));
-  return { path: driver.path, label: labelOf(driver.path), correlation };
-}
-
-function correlationOf(a: readonly number[], b: readonly number[]): number {
-  const dot = (x: readonly number[], y: readonly number[]): number =>
-    x.reduce((sum, value, at) => sum + value * y[at]!, 0);
-  const size = Math.sqrt(dot(a, a) * dot(b, b));
-  return size > 0 ? dot(a, b) / size : 0;
 }

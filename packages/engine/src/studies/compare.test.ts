@@ -58,7 +58,7 @@ describe('compare', async () => {
 
   it('exact: the cabinet as it stands comes first, then every option in the file’s order', () => {
     expect(comparison.sheets.map((sheet) => sheet.id)).toEqual([AS_IT_STANDS, 'airy', 'same', 'fan']);
-    expect(comparison.version).toBe(1);
+    expect(comparison.version).toBe(2);
   });
 
   it('exact: a row holds value, band and verdict of every sheet and marks the best', () => {
@@ -134,7 +134,11 @@ describe('best for a want', () => {
   const count = 200;
   const inputs = new Map(['leak', 'power', 'humidity'].map((path) => [path, sampleColumn(path, count, 1)] as const));
   const best = (values: Record<string, (number | undefined)[]>) =>
-    bestFor(rule, new Map(Object.entries(values)), inputs, (path) => `the ${path}`);
+    bestFor(rule, new Map(Object.entries(values)), inputs, (path) => ({
+      path,
+      label: `the ${path}`,
+      spread: { p10: 1, p50: 2, p90: 3, shape: 'normal' },
+    }));
 
   it('exact: tied sheets are told with the input that would settle it', () => {
     const leak = inputs.get('leak')!;
@@ -142,7 +146,19 @@ describe('best for a want', () => {
     expect(tied).toHaveLength(1);
     expect(settle).toMatchObject({ path: 'leak', label: 'the leak' });
     expect(Math.abs(settle!.correlation)).toBeCloseTo(1, 6);
+    // a is the input itself and b its middle, 2: the choice turns there, and half way to 1 or 3 is near enough.
+    expect(settle).toMatchObject({ below: 'a', above: 'b', turnsAt: { kind: 'times' }, settles: 1 });
+    expect(settle!.turnsAt.value).toBeCloseTo(1, 1);
+    expect(settle!.within).toBeCloseTo(0.25, 1);
     expect(chances['a']!).toBeCloseTo(0.5, 1);
+  });
+
+  it('limit: an input that moves the difference but leaves most of the choice open settles nothing', () => {
+    const luck = sampleColumn('luck itself', count, 9);
+    const leak = inputs.get('leak')!;
+    const { tied, settle } = best({ a: leak.map((u, at) => 0.3 * u + luck[at]!), b: leak.map(() => 0.65) });
+    expect(tied).toHaveLength(1);
+    expect(settle).toBeUndefined();
   });
 
   it('exact: sheets that differ by less than matters are alike and share the chance', () => {

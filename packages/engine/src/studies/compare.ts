@@ -1,6 +1,6 @@
 // The cabinet as it stands and every option, over every day, on common samples: what differs, what fails, which is best for what.
 
-import { assumedInputs, inputLabel } from '../cabinet/assumed-inputs.ts';
+import { type AssumedInput, assumedInputs } from '../cabinet/assumed-inputs.ts';
 import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
 import type { Origins } from '../cabinet/origin.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
@@ -16,7 +16,8 @@ import { verdictOf } from '../judge/verdict.ts';
 import type { Limit, Trade } from '../trades/measure.ts';
 import { type BestFor, bestFor } from './best-for.ts';
 import { type PriceRange, priceDifference } from './price-difference.ts';
-import { wantRules } from './wants.ts';
+import { type SummaryRow, summaryOf } from './summary.ts';
+import { type Want, wantRules } from './wants.ts';
 
 /** Id of the cabinet as it stands, beside the options' own. */
 export const AS_IT_STANDS = 'as it stands';
@@ -33,6 +34,8 @@ export interface Sheet {
   readonly broken: readonly string[];
   /** Share of samples in which every limit is kept. */
   readonly chanceOfAll?: number;
+  /** What it comes to with the nominal inputs by the measures of the wants, the lower the better. */
+  readonly comesTo: Readonly<Partial<Record<Want, number>>>;
 }
 
 export interface Cell extends Partial<Band> {
@@ -51,6 +54,9 @@ export interface Row {
   readonly logarithmic: boolean;
   readonly limit?: Limit;
   readonly weight: number;
+  readonly better?: 'lower' | 'higher';
+  /** Told even without a limit. */
+  readonly compared: boolean;
   /** By sheet id; a sheet in which the part does not exist has none. */
   readonly cells: Readonly<Record<string, Cell>>;
   /** Sheets whose nominal value is best, where one is better than another. */
@@ -59,9 +65,12 @@ export interface Row {
 }
 
 export interface Comparison {
-  readonly version: 1;
+  /** 2: `summary` came, and a settling measurement says how it is made and how exactly. */
+  readonly version: 2;
   readonly currency: string;
   readonly sheets: readonly Sheet[];
+  /** One row for each question: every sheet's worst in it. */
+  readonly summary: readonly SummaryRow[];
   /** What differs between sheets or fails in one of them, the weightiest first; then all the rest. */
   readonly rows: readonly Row[];
   readonly rest: readonly Row[];
@@ -99,11 +108,11 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
   const all = candidates.filter(({ read }) => typeof read !== 'string').length * samples;
   let done = 0;
   const runs: Run[] = [];
-  const paths = new Set<string>();
+  const uncertain = new Map<string, AssumedInput>();
   for (const { id, title, edits, read } of candidates) {
     if (typeof read === 'string' || stop()) continue;
     const inputs = assumedInputs(read.origins);
-    for (const { path } of inputs) paths.add(path);
+    for (const input of inputs) uncertain.set(input.path, input);
     const variants = sampleVariants(edits, sampleInputs(inputs, samples, seed), samples);
     const measures = measureAll(read.cabinet, trades);
     const outcomes = await evaluate(variants, {
@@ -120,13 +129,17 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
   const differing = new Set(rows.filter(({ differs }) => differs).map(({ id }) => id));
   const worth = (row: Row): boolean =>
     row.differs || Object.values(row.cells).some(({ verdict }) => verdict === 'fails');
-  const columns = new Map([...paths].map((path) => [path, sampleColumn(path, samples, seed)] as const));
+  const columns = new Map([...uncertain.keys()].map((path) => [path, sampleColumn(path, samples, seed)] as const));
   const matters = relevanceIn(source.cabinet);
-  const sheets = candidates.map((candidate) => sheetOf(candidate, runs, source.cabinet));
+  const sheets = candidates.map((candidate) => sheetOf(candidate, runs, source.cabinet, differing));
   return {
-    version: 1,
+    version: 2,
     currency: source.cabinet.currency,
     sheets,
+    summary: summaryOf(
+      rows,
+      runs.map(({ id }) => id),
+    ),
     rows: rows.filter(worth).sort((a, b) => urgency(b) - urgency(a)),
     rest: rows.filter((row) => !worth(row)),
     wants:
@@ -147,7 +160,7 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
               rule,
               values,
               new Map([...columns].filter(([path]) => matters(path, rule.about))),
-              inputLabel,
+              (path) => uncertain.get(path)!,
             );
           }),
     meetAll: sheets
@@ -197,6 +210,8 @@ function rowsOf(runs: readonly Run[]): Row[] {
       logarithmic: measure.logarithmic ?? false,
       ...(measure.limit === undefined ? {} : { limit: measure.limit }),
       weight: measure.weight + (measure.compared === true ? 0.2 : 0),
+      ...(better === undefined ? {} : { better }),
+      compared: measure.compared === true,
       cells,
       best:
         top === undefined || !differs
@@ -229,7 +244,12 @@ function cellOf({ measures, outcomes }: Run, id: string): Cell {
   };
 }
 
-function sheetOf({ id, title, edits, read }: Candidate, runs: readonly Run[], base: Cabinet): Sheet {
+function sheetOf(
+  { id, title, edits, read }: Candidate,
+  runs: readonly Run[],
+  base: Cabinet,
+  differing: ReadonlySet<string>,
+): Sheet {
   const run = runs.find((candidate) => candidate.id === id);
   const price = run === undefined ? { low: 0, high: 0, sources: [] } : priceDifference(base, run.cabinet);
   if (run === undefined)
@@ -240,6 +260,7 @@ function sheetOf({ id, title, edits, read }: Candidate, runs: readonly Run[], ba
       fault: typeof read === 'string' ? read : 'stopped before it was run',
       price,
       broken: [],
+      comesTo: {},
     };
   const limited = [...run.measures.values()].filter(({ limit }) => limit !== undefined);
   const broken = limited
@@ -256,8 +277,24 @@ function sheetOf({ id, title, edits, read }: Candidate, runs: readonly Run[], ba
     edits,
     price,
     broken,
+    comesTo: comesTo(run, price, differing),
     ...(sampled.length === 0 ? {} : { chanceOfAll: sampled.filter(keepsAll).length / sampled.length }),
   };
+}
+
+function comesTo({ measures }: Run, { low, high }: PriceRange, differing: ReadonlySet<string>): Sheet['comesTo'] {
+  const values: Record<string, number> = {};
+  const limits: Record<string, number> = {};
+  for (const [id, { value, limit }] of measures) {
+    if (value !== undefined) values[id] = value;
+    if (limit !== undefined) limits[id] = limit.value;
+  }
+  return Object.fromEntries(
+    wantRules.flatMap(({ want, of }) => {
+      const number = of({ values, limits }, (low + high) / 2, differing);
+      return number === undefined ? [] : [[want, number] as const];
+    }),
+  );
 }
 
 function urgency({ cells, weight }: Row): number {

@@ -2,11 +2,15 @@
 
 import {
   AS_IT_STANDS,
+  answerOf,
   type BestFor,
   type Comparison,
   compare as compareOptions,
   type Row,
+  type Settling,
   type Sheet,
+  type SummaryCell,
+  type SummaryRow,
   type UnitSystem,
 } from '@stillair/engine';
 import { bandOf, quantity, shortLimit, unitOf, withoutUnit } from '../finding-text.ts';
@@ -65,16 +69,23 @@ interface Shown extends CompareOptions {
 
 function inWords(title: string, comparison: Comparison, shown: Shown, io: Io): string {
   const ink = inkFor(io);
-  const { sheets, rows, rest } = comparison;
+  const { sheets, rows, rest, summary } = comparison;
   const letters = new Map(sheets.map(({ id }, at) => [id, letter(at)]));
   const notes = sourceNotes();
-  const told = shown.all ? [...rows, ...rest] : rows;
-  const hidden = rest.length > 0 && !shown.all ? `${rest.length} rows that are alike and hold are left out: --all` : '';
+  const nameOf = (id: string): string => letters.get(id)!;
+  const answer = answerOf(comparison, nameOf).map((line) => hanging('', line, io.columns));
+  const tables = groups(sheets).map((group) =>
+    shown.all
+      ? sideBySide([...rows, ...rest], group, letters, shown, notes, io)
+      : worstSideBySide(summary, group, letters, shown, notes, io),
+  );
+  const hidden = shown.all ? '' : `Every finding of every option, ${rows.length + rest.length} rows: --all`;
   return [
     `${ink.strong(title)}\n${sheets.map((sheet) => legend(sheet, letters, comparison, io)).join('\n')}`,
-    verdictOnAll(comparison, letters, io),
+    answer.join('\n'),
     wants(comparison, letters, io),
-    ...groups(sheets).map((group) => sideBySide(told, group, letters, shown, notes, io)),
+    shown.all ? '' : hanging('', 'Of each question the worst finding of each option:', io.columns),
+    ...tables,
     notes.list(io.columns),
     ink.faint(hidden),
   ]
@@ -101,24 +112,6 @@ function range(low: number, high: number): string {
   return from === to ? `${from}` : `${from} to ${to}`;
 }
 
-function verdictOnAll({ meetAll, sheets }: Comparison, letters: ReadonlyMap<string, string>, io: Io): string {
-  if (meetAll.length > 0) {
-    const each = meetAll.map((id) => {
-      const { chanceOfAll } = sheets.find((sheet) => sheet.id === id)!;
-      return chanceOfAll === undefined
-        ? letters.get(id)!
-        : `${letters.get(id)!} (in ${percent(chanceOfAll)} of the samples)`;
-    });
-    return hanging('Meets every limit: ', each.join(', '), io.columns);
-  }
-  const run = sheets.filter(({ fault }) => fault === undefined);
-  if (run.length === 0) return 'Nothing was run.';
-  const fewest = run.reduce((best, sheet) => (sheet.broken.length < best.broken.length ? sheet : best), run[0]!);
-  const count = fewest.broken.length;
-  const alike = run.filter(({ broken }) => broken.length === count).map(({ id }) => letters.get(id)!);
-  return `No option meets every limit; ${list(alike)} ${alike.length === 1 ? 'breaks' : 'break'} the fewest, ${count}.`;
-}
-
 function wants({ wants: all }: Comparison, letters: ReadonlyMap<string, string>, io: Io): string {
   return all.map((want) => hanging(`  ${want.want.padEnd(6)} `, bestText(want, letters), io.columns)).join('\n');
 }
@@ -131,8 +124,25 @@ function bestText(
   const all = [best, ...tied].map((id) => letters.get(id)!);
   if (alike) return `${list(all)} alike (${measuredBy})`;
   if (tied.length === 0) return `${all[0]}, in ${percent(chances[best]!)} of the samples (${measuredBy})`;
-  const rest = settle === undefined ? '' : `; measuring this would tell most: ${settle.label}`;
-  return `not settled between ${list(all)} (${measuredBy})${rest}`;
+  const rest = settle === undefined ? 'no one measurement would settle it' : settlingText(settle, letters);
+  return `not settled between ${list(all)} (${measuredBy}); ${rest}`;
+}
+
+function settlingText(
+  { label, how, turnsAt, within, below, above, settles }: Settling,
+  letters: ReadonlyMap<string, string>,
+): string {
+  const { kind, value } = turnsAt;
+  const turn =
+    kind === 'times'
+      ? `${value.toPrecision(2)} times what is assumed`
+      : `${Math.abs(value).toFixed(1)} K ${value < 0 ? 'below' : 'above'} what is assumed`;
+  const accuracy = kind === 'times' ? `${within.toPrecision(1)} times what is assumed` : `${within.toFixed(1)} K`;
+  return [
+    `to settle it between ${letters.get(below)!} and ${letters.get(above)!}, measure: ${label} (${how})`,
+    `below ${turn} ${letters.get(below)!} is better, above it ${letters.get(above)!}`,
+    `known to within ${accuracy} it tells the better one in ${percent(settles)} of the samples`,
+  ].join('; ');
 }
 
 function list(words: readonly string[]): string {
@@ -180,15 +190,66 @@ function sideBySide(
   });
 }
 
+/** One row for each question, holding what is worst in each option; where that is, when it is not the same in all. */
+function worstSideBySide(
+  summary: readonly SummaryRow[],
+  sheets: readonly Sheet[],
+  letters: ReadonlyMap<string, string>,
+  { units, days }: Shown,
+  notes: SourceNotes,
+  io: Io,
+): string {
+  const ink = inkFor(io);
+  const columns = [
+    { head: 'what', least: 24 },
+    ...sheets.map(({ id }) => ({ head: letters.get(id)!, align: 'right', least: 10 }) as const),
+    { head: 'limit', least: 9 },
+  ];
+  const place = ({ part, day }: SummaryCell): string => (days > 1 ? `${part}, ${day}` : part);
+  const lines = summary.map((row) => {
+    const cells = sheets.flatMap(({ id }) => row.cells[id] ?? []);
+    const places = [...new Set(cells.map(place))];
+    const bounds = [
+      ...new Set(
+        cells.flatMap(({ value, limit }) => {
+          if (limit === undefined) return [];
+          const beside = value === undefined ? '' : quantity(row.unit, value, units);
+          return [`${shortLimit(limit, row.unit, units, beside)} ${notes.mark(limit.source)}`];
+        }),
+      ),
+    ];
+    return [
+      places.length === 1 ? `${row.title}, ${places[0]!}` : row.title,
+      ...sheets.map(({ id }) => {
+        const cell = row.cells[id];
+        const where = cell === undefined || places.length === 1 ? '' : place(cell);
+        return [cellText(row, id, sheets.length, units), where].filter(Boolean).join('\n');
+      }),
+      bounds.join('\n'),
+    ];
+  });
+  return table(columns, lines, io.columns, (text, row, column) => {
+    const sheet = sheets[column - 1];
+    const cell = sheet === undefined ? undefined : summary[row]!.cells[sheet.id];
+    return cell === undefined ? text : inked(ink, cell.verdict, text);
+  });
+}
+
 /** The value, its band from 10 to 90 %, and what is or is not well about it. */
-function cellText(row: Pick<Row, 'cells' | 'unit' | 'best'>, id: string, abreast: number, units: UnitSystem): string {
+function cellText(
+  row: Pick<Row | SummaryRow, 'cells' | 'unit' | 'best'>,
+  id: string,
+  abreast: number,
+  units: UnitSystem,
+): string {
   const cell = row.cells[id];
   if (cell === undefined) return 'gone';
   const value = cell.value === undefined ? 'unknown' : quantity(row.unit, cell.value, units);
   const { p10, p90 } = cell;
   const band =
     p10 === undefined || p90 === undefined ? '' : withoutUnit(bandOf(row.unit, p10, p90, units), unitOf(value));
-  const mark = cell.verdict === 'fails' || cell.verdict === 'tight' ? verdictWords[cell.verdict] : '';
+  const chance = cell.chance === undefined ? '' : ` ${percent(cell.chance)}`;
+  const mark = cell.verdict === 'fails' || cell.verdict === 'tight' ? `${verdictWords[cell.verdict]}${chance}` : '';
   const star = row.best.includes(id) && row.best.length < abreast ? 'best' : '';
   return [value, band, [star, mark].filter(Boolean).join(' ')].filter(Boolean).join('\n');
 }

@@ -44,6 +44,19 @@ describe('heat of a print', () => {
     expect(measureOf(run, 'print-air-best-low').limit?.value).toBe(C + 45);
     expect(measureOf(run, 'print-air-best-low').weight).toBe(0.5); // the part is 150 mm long
   });
+
+  it('limit: a part below 100 mm is not held against what large ones want', () => {
+    const sized = (partSize: number): ReturnType<typeof measureOf> => {
+      const day = cabinetByHand.days['usual']!;
+      const jobs = { bracket: { ...day.jobs['bracket']!, partSize } };
+      return measureOf(
+        runByHand({ cabinet: { ...cabinetByHand, days: { usual: { ...day, jobs } } } }),
+        'print-air-best-low',
+      );
+    };
+    expect(sized(0.1).limit?.value).toBe(C + 45);
+    expect(sized(0.0999).limit).toBeUndefined();
+  });
 });
 
 describe('heat of machine and bay', () => {

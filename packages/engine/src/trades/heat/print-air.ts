@@ -67,11 +67,22 @@ function bandMeasure(
     title: `${end === 'high' ? 'hottest' : 'coldest'} air at the print, ${well ? 'to print well when the air is still' : 'best for large parts'}`,
     value,
     unit: 'temperature',
-    limit,
+    // Nobody who prints a small part is held to what large ones want.
+    ...(well || large ? { limit } : {}),
     at: time,
     get steps(): readonly Step[] {
       return [
         bandStep(print, band),
+        ...(well || large
+          ? []
+          : [
+              {
+                text: 'the part is not large: this band is told and not held against it; the part measures',
+                value: print.job.partSize,
+                unit: 'length',
+                inputs: [`days.${run.day}.jobs.${print.id}.partSize`],
+              },
+            ]),
         {
           text:
             end === 'high'
