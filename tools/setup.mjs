@@ -12,7 +12,7 @@ const builtMark = join(root, 'node_modules/.cache/stillair-built');
 export function setup({ quiet = false } = {}) {
   const say = quiet ? () => {} : (text) => console.log(text);
   let worked = false;
-  for (const step of [checkNode, install, generateCatalogue, build, bringBrowser]) {
+  for (const step of [checkNode, install, generateCatalogue, build, bundle, bringBrowser]) {
     const result = step(say);
     if (result === false) return false;
     worked ||= result === true;
@@ -70,6 +70,17 @@ function build(say) {
   writeFileSync(builtMark, '');
   utimesSync(builtMark, started, started); // a source saved while the compiler ran is newer than the mark
   return true;
+}
+
+function bundle(say) {
+  const tool = join(root, 'tools/bundle.mjs');
+  const bundled = join(root, 'packages/station/bundle/stillair.js');
+  // What the compiler writes last in each package: `bin/stillair.mjs` asks the same.
+  const marks = ['physics', 'engine', 'station'].map((name) => join(root, 'packages', name, 'dist/.tsbuildinfo'));
+  const newestInput = Math.max(...[tool, join(root, 'package-lock.json'), ...marks].map(modified));
+  if (existsSync(bundled) && modified(bundled) >= newestInput) return undefined;
+  say('setup: bundling the command');
+  return ran(process.execPath, [tool]);
 }
 
 function bringBrowser(say) {

@@ -19,6 +19,13 @@ describe('textWidth', () => {
     expect(textWidth(text)).toBe(width);
   });
 
+  it('cross: signs that are counted without the tables of Unicode are as wide as those say', () => {
+    const plain = [0x20, 0x7e, 0xb0, 0xb3, 0xb5, 0xd7, 0xe4, 0x2ff, 0x2013, 0x2019, 0x2026, 0x2074, 0x2264, 0x2500];
+    const invisible = '\u200B';
+    for (const sign of plain.map((code) => String.fromCodePoint(code)))
+      expect(textWidth(sign), sign).toBe(textWidth(sign + invisible));
+  });
+
   it('property: widths of texts set beside each other with a space add up', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme' }), fc.string({ unit: 'grapheme-ascii' }), (a, b) => {

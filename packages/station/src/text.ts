@@ -1,6 +1,14 @@
 // Laying out text in columns of a terminal: how wide a text is there, and where to break it.
 
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Letters and signs of European text that stand alone in one column each; measuring these needs no table of Unicode. */
+const plainText = /^[ -~\u00A1-\u00AC\u00AE-\u02FF\u2010-\u2015\u2018-\u2027\u2070-\u209C\u2200-\u22FF\u2500-\u257F]*$/;
+
+let segmenter: Intl.Segmenter | undefined;
+/** Made when it is first needed: that takes longer than laying out a page. */
+function graphemes(text: string): Iterable<{ readonly segment: string }> {
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
+  return segmenter.segment(text);
+}
 
 /** Scripts and signs that terminals draw over two columns (Unicode Standard Annex 11, "wide" and "fullwidth"; main ranges). */
 const wide =
@@ -10,9 +18,10 @@ const escapes = new RegExp(`${String.fromCharCode(27)}\\[[0-9;]*m`, 'g');
 
 /** Columns that `text` takes on a terminal; colour escapes take none. */
 export function textWidth(text: string): number {
+  if (plainText.test(text)) return text.length;
   const plain = text.replaceAll(escapes, '');
   let width = 0;
-  for (const { segment } of graphemes.segment(plain)) {
+  for (const { segment } of graphemes(plain)) {
     if (invisible.test(segment)) continue;
     width += wide.test(segment) ? 2 : 1;
   }
@@ -58,7 +67,7 @@ function cut(word: string, width: number): string[] {
   if (textWidth(word) <= width) return [word];
   const pieces: string[] = [];
   let piece = '';
-  for (const { segment } of graphemes.segment(word)) {
+  for (const { segment } of graphemes(word)) {
     if (piece !== '' && textWidth(piece + segment) > width) {
       const joint = /^(.+[/.,;_-])[^/.,;_-]*$/u.exec(piece)?.[1] ?? piece;
       pieces.push(joint);

@@ -11,7 +11,7 @@ const WORKER = new URL('./variant-worker.js', import.meta.url);
 /** A thread must load and warm up the engine first, ms of work: below this much, threads would only delay. */
 const WORTH_THREADS = 1000;
 /** How long variants are run here to see how long one takes, ms. */
-const TRIAL = 100;
+const TRIAL = 150;
 
 export interface Evaluator {
   readonly evaluate: Evaluate;
@@ -33,13 +33,15 @@ export function openEvaluator(source: CabinetSource, options: EvaluatorOptions):
   const evaluate: Evaluate = async (variants, hooks) => {
     const outcomes: (Outcome | undefined)[] = [];
     const begun = now();
+    let quickest = Number.POSITIVE_INFINITY; // the first ones also warm the engine up: they say little of those to come
     const threads = workers > 1 && existsSync(WORKER);
     for (const variant of variants) {
       if (stop.aborted || hooks.stop()) break;
-      const spent = now() - begun;
-      const left = (spent / Math.max(outcomes.length, 1)) * (variants.length - outcomes.length);
-      if (threads && (pool !== undefined || (spent > TRIAL && left > WORTH_THREADS))) break;
+      const started = now();
+      const left = quickest * (variants.length - outcomes.length);
+      if (threads && (pool !== undefined || (started - begun > TRIAL && left > WORTH_THREADS))) break;
       outcomes.push(runHere(variant));
+      quickest = Math.min(quickest, now() - started);
       hooks.finished();
       await new Promise((resolve) => setImmediate(resolve)); // lets Ctrl-C in
     }
