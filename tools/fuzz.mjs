@@ -1,0 +1,89 @@
+// npm run fuzz -- --count 20000 --seed 1: random cabinets through the whole pipeline, over worker threads.
+// --write keeps the result in docs/fuzz.md; --peaks 500 compares the peaks of that many with an exact run;
+// --only 28 shows one cabinet and its outcome, --smallest takes out of it whatever its fault does not need.
+
+import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { Worker } from 'node:worker_threads';
+import { cabinetText } from './fuzz/cabinet-text.mjs';
+import { smallest } from './fuzz/shrink.mjs';
+import { report, tooSeldom, totalsOf } from './fuzz/totals.mjs';
+import { tryCabinet } from './fuzz/try-cabinet.mjs';
+import { root } from './steps.mjs';
+
+const { values } = parseArgs({
+  options: {
+    count: { type: 'string', default: '1000' },
+    seed: { type: 'string', default: '1' },
+    peaks: { type: 'string', default: '0' },
+    only: { type: 'string' },
+    smallest: { type: 'boolean', default: false },
+    write: { type: 'boolean', default: false },
+  },
+});
+/** A day stops itself after 60 s, its exact run after as long again; who is silent for longer has lost its way, s. */
+const SILENCE = 150;
+const [seed, count, peaks] = [values.seed, values.count, values.peaks].map(Number);
+
+if (values.only === undefined) await many();
+else one(Number(values.only));
+
+function one(number) {
+  const text = cabinetText(seed, number);
+  console.log(values.smallest ? smallest(text) : text);
+  console.log(tryCabinet(seed, number));
+}
+
+async function many() {
+  const outcomes = await outcomesOf();
+  const totals = totalsOf(outcomes);
+  const page = report(totals, { seed, date: new Date().toISOString().slice(0, 10), version: version() });
+  console.log(page);
+  const seldom = tooSeldom(totals);
+  if (seldom.length > 0) console.error(`fuzz: met too seldom: ${seldom.join(', ')}`);
+  if (values.write) writeFileSync(join(root, 'docs/fuzz.md'), page);
+  process.exitCode = totals.faults.length > 0 || seldom.length > 0 ? 1 : 0;
+}
+
+/** One outcome a cabinet; a worker that no longer answers is ended and its cabinet counted as a fault. */
+function outcomesOf() {
+  const outcomes = [];
+  let next = 0;
+  return new Promise((resolve, reject) => {
+    const keep = (outcome) => {
+      outcomes.push(outcome);
+      if (outcome.faults.length > 0) console.error(`${outcome.number}: ${outcome.faults[0].slice(0, 160)}`);
+      if (outcomes.length % 500 === 0) console.error(`fuzz: ${outcomes.length} of ${count}`);
+      if (outcomes.length === count) resolve(outcomes);
+    };
+    const hire = () => {
+      const worker = new Worker(new URL('./fuzz/worker.mjs', import.meta.url), { workerData: { seed } });
+      let watch;
+      const hand = () => {
+        if (next >= count) return void worker.terminate();
+        const number = next++;
+        worker.postMessage({ number, peaks: number < peaks });
+        watch = setTimeout(() => {
+          worker.terminate();
+          keep({ number, faults: [`hung: no answer after ${SILENCE} s`], met: [] });
+          hire();
+        }, 1000 * SILENCE);
+      };
+      worker.on('error', reject);
+      worker.on('message', (outcome) => {
+        clearTimeout(watch);
+        keep(outcome);
+        hand();
+      });
+      hand();
+    };
+    for (let k = 0; k < Math.min(count, availableParallelism()); k += 1) hire();
+  });
+}
+
+function version() {
+  return execFileSync('git', ['rev-parse', '--short', 'HEAD'], { cwd: root, encoding: 'utf8' }).trim();
+}
