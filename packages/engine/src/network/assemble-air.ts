@@ -9,14 +9,16 @@ import {
   seatBypass,
   seatedEfficiency,
 } from '@stillair/physics';
-import type { Cabinet, CabinetPath, PathPart, Section } from '../cabinet/cabinet.ts';
+import type { Cabinet, CabinetPath, PathPart } from '../cabinet/cabinet.ts';
 import { DISCHARGE, LINEAR_BELOW, zoneAt } from './assemble-bays.ts';
 import { assembleControl, type ControlContext } from './assemble-controls.ts';
 import { OUTDOORS, ROOM, windyZone } from './assemble-room.ts';
+import { speedAlongBoards } from './assemble-stirring.ts';
 import type { BayPlaces, PathPlaces } from './assembly.ts';
 import { ductResistance } from './duct-resistance.ts';
 import { holeExchange } from './hole-exchange.ts';
 import type { AirPath, Fan, FanPath, MinorLoss } from './network.ts';
+import { sectionArea } from './section-area.ts';
 import { seriesFlow } from './series-flow.ts';
 
 /** Heights at which a seal or joint leaks, as shares of its height: four strips, each at its middle. */
@@ -165,16 +167,24 @@ function assemblePath(context: ControlContext, id: string, path: CabinetPath): P
     part.part === 'fan' ? [assembleFan(context, id, part, index)] : [],
   );
   const series = { ...resistancesOf(path), fans };
-  const turned = path.from === path.to && bays[path.from] !== undefined;
+  const turned = path.from === path.to;
   const flow = turned ? seriesFlow(series) : seriesFlow(series) / 2;
   const efficiency = efficiencyOf(path, flow);
+  // A motor sits in the air that it moves: its heat goes where that air goes. Power falls with the cube of the speed.
   const heat = (zone: string) => {
     for (const [index, part] of path.parts.entries()) {
       if (part.part !== 'fan') continue;
       const fan = fans.find(({ name }) => name === fanName(id, path, index))!;
-      draft.heatSources.push({ name: `motor of ${fan.name}`, node: zone, watts: part.watts, active: fan.control });
+      const watts = part.watts * part.speed ** 3;
+      draft.heatSources.push({ name: `motor of ${fan.name}`, node: zone, watts, active: fan.control });
     }
   };
+  const [first] = fans;
+  const bay = context.cabinet.bays[path.to];
+  if (first !== undefined && bay !== undefined) {
+    const speed = speedAlongBoards(path, flow, bay, context.cabinet.inside.depth);
+    draft.jets.push({ bay: path.to, speed, active: first.control, ...(turned ? {} : { fan: first.name }) });
+  }
   const carbon = (at: string) => {
     for (const [index, part] of path.parts.entries()) {
       if (part.part === 'carbon') draft.carbonBeds.push(carbonBed(id, index, part, at));
@@ -185,7 +195,7 @@ function assemblePath(context: ControlContext, id: string, path: CabinetPath): P
     const zone = zoneAt(bays, path.from, path.place.z);
     const control = fans[0]?.control ?? 'always';
     draft.recirculations.push({ name: id, zone, flow, efficiency, active: control });
-    stir(draft, bays[path.from]!, id, flow, control);
+    stir(draft, bays[path.from], id, flow, control);
     heat(zone);
     carbon(zone);
     return {
@@ -210,7 +220,7 @@ function assemblePath(context: ControlContext, id: string, path: CabinetPath): P
     const exchange = holeExchange(id, path, ends);
     if (exchange !== undefined) draft.exchanges.push(exchange);
   }
-  heat(bays[path.from] !== undefined ? from : bays[path.to] !== undefined ? to : from);
+  if (path.to !== OUTDOORS) heat(to);
   carbon(bays[path.from] !== undefined ? from : to);
   return { kind: 'path', name: id, fans: fans.map(({ name }) => name), efficiency: withCarbon(path, efficiency) };
 }
@@ -237,10 +247,6 @@ function simpleHole(
     count: only.count,
     linearBelow: LINEAR_BELOW,
   };
-}
-
-export function sectionArea(section: Section): number {
-  return section.shape === 'round' ? (Math.PI / 4) * section.diameter ** 2 : section.width * section.height;
 }
 
 /** Everything but the fans, in series. A path without any hole still has to get in and out: 1.5 velocity heads at its narrowest. */
@@ -377,8 +383,14 @@ function carbonBed(id: string, index: number, part: Extract<PathPart, { part: 'c
 }
 
 /** A fan that turns a bay's air round also mixes its low and high air: a jet entrains about twice its own flow nearby. */
-function stir(draft: ControlContext['draft'], bay: BayPlaces, id: string, flow: number, active: Fan['control']): void {
-  if (bay.zones.length < 2) return;
+function stir(
+  draft: ControlContext['draft'],
+  bay: BayPlaces | undefined,
+  id: string,
+  flow: number,
+  active: Fan['control'],
+): void {
+  if (bay === undefined || bay.zones.length < 2) return;
   draft.exchanges.push({
     name: `stirring by ${id}`,
     a: bay.zones[0]!,

@@ -8,6 +8,7 @@ import { assembleControl, assembleSensors, type ControlContext } from './assembl
 import { assembleMachines } from './assemble-machines.ts';
 import { assembleRoom, OUTDOORS, ROOM } from './assemble-room.ts';
 import { assembleShell } from './assemble-shell.ts';
+import { assembleStirring } from './assemble-stirring.ts';
 import type { Assembly, BayPlaces } from './assembly.ts';
 import { type Draft, emptyDraft, houseConstants } from './draft.ts';
 import { enclosureWeights } from './enclosure-weights.ts';
@@ -35,13 +36,14 @@ export function assemble(cabinet: Cabinet, dayId: string): Assembly {
   assembleLeaks(context);
   assembleDoors(context);
   const paths = assemblePaths(context);
+  assembleStirring(draft, cabinet, bays, machines);
   for (const [id, heat] of Object.entries(cabinet.heats)) assembleHeat(context, id, heat);
   assembleSun(draft, cabinet, bays, day.length);
   closeEnclosures(draft);
   assembleContaminants(draft, cabinet, day);
   forgetAbsent(draft);
 
-  const { leaks, surfaces, derivations, overridesUsed, enclosures: _, ...lists } = draft;
+  const { leaks, surfaces, derivations, overridesUsed, enclosures: _, jets: __, ...lists } = draft;
   return {
     network: {
       ...lists,

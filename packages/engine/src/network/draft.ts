@@ -9,7 +9,7 @@ import {
   STEFAN_BOLTZMANN,
 } from '@stillair/physics';
 import type { Derivation, LeakPlace, SurfacePlace } from './assembly.ts';
-import type { Constants, Network } from './network.ts';
+import type { Constants, Fan, Network } from './network.ts';
 
 type Writable<List> = List extends readonly (infer Item)[] ? Item[] : never;
 
@@ -18,7 +18,17 @@ export type Lists = {
   -readonly [Key in keyof Network as Network[Key] extends readonly unknown[] ? Key : never]: Writable<Network[Key]>;
 };
 
+/** A path that a fan blows into a bay, with the speed that it keeps along the bay's boards, m/s. */
+export interface Jet {
+  readonly bay: string;
+  readonly speed: number;
+  readonly active: Fan['control'];
+  /** Where the network has the fan, so that the film follows its speed. */
+  readonly fan?: string;
+}
+
 export interface Draft extends Lists {
+  readonly jets: Jet[];
   readonly leaks: LeakPlace[];
   readonly surfaces: SurfacePlace[];
   readonly derivations: Derivation[];
@@ -59,6 +69,7 @@ export function emptyDraft(): Draft {
     carbonBeds: [],
     emissions: [],
     breaks: [],
+    jets: [],
     leaks: [],
     surfaces: [],
     derivations: [],
