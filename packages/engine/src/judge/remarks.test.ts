@@ -87,6 +87,21 @@ describe('remarks', () => {
     expect(first[0]!.mend).toEqual({ says: 'good', verdict: 'holds', worsens: [] });
   });
 
+  it('exact: a mend of the first finding comes before a better one of another; else it is said what it mends', () => {
+    const other = finding('tight', 'leaks', 1, [tried('carbon', 'holds')]);
+    const helped = remarksOn([finding('fails', 'leaks', 0.6, [tried('less inlet', 'tight')]), other]).first[0]!;
+    expect(helped.mend).toEqual({ says: 'less inlet', verdict: 'tight', worsens: [] });
+    const stuck = remarksOn([finding('fails', 'leaks', 0.6, [tried('useless', 'fails')]), other]).first[0]!;
+    expect(stuck.mend).toEqual({ says: 'carbon', verdict: 'holds', worsens: [], of: 'title 1 (p)' });
+  });
+
+  it('order: what is the same on another day is told behind what is not', () => {
+    const one = finding('fails', 'leaks', 0.6);
+    const again = { ...one, id: 'again', day: 'sunday' };
+    const other = { ...finding('tight', 'leaks', 0.2), quantity: 'other' };
+    expect(remarksOn([one, again, other]).first[0]!.findings).toEqual([one, other, again]);
+  });
+
   it('limit: nothing that was tried helps: no mend is told', () => {
     expect(remarksOn([finding('fails', 'heat', 1, [tried('useless', 'fails')])]).first[0]!.mend).toBeUndefined();
   });

@@ -9,8 +9,13 @@ export interface Remark {
   readonly verdict: Verdict;
   /** Worst first. */
   readonly findings: readonly Finding[];
-  /** The remedy that mends most of them, if one was tried that does. */
-  readonly mend?: { readonly says: string; readonly verdict: Verdict; readonly worsens: readonly string[] };
+  /** The best remedy of those that were tried, if one helps; `of` names the finding that it mends when that is not the first. */
+  readonly mend?: {
+    readonly says: string;
+    readonly verdict: Verdict;
+    readonly worsens: readonly string[];
+    readonly of?: string;
+  };
 }
 
 export interface Remarks {
@@ -36,9 +41,21 @@ export function remarksOn(findings: readonly Finding[], most: number = FIRST_REM
 }
 
 function remarkOn(cause: string, group: readonly Finding[]): Remark {
-  const sorted = [...group].sort((a, b) => rankOf(b.verdict) - rankOf(a.verdict) || b.weight - a.weight);
+  const sorted = firstOfEach([...group].sort((a, b) => rankOf(b.verdict) - rankOf(a.verdict) || b.weight - a.weight));
   const mend = bestMend(sorted);
   return { cause, verdict: sorted[0]!.verdict, findings: sorted, ...(mend === undefined ? {} : { mend }) };
+}
+
+/** The same of one part on several days is told once before it is told again. */
+function firstOfEach(sorted: readonly Finding[]): Finding[] {
+  const seen = new Set<string>();
+  const again = new Set<Finding>();
+  for (const finding of sorted) {
+    const key = `${finding.trade}/${finding.quantity}/${finding.part}`;
+    if (seen.has(key)) again.add(finding);
+    seen.add(key);
+  }
+  return [...sorted.filter((finding) => !again.has(finding)), ...again];
 }
 
 /** A failing finding of weight w counts 1 + w, a tight one w/2, an unknown one a little less. */
@@ -51,16 +68,21 @@ function urgency({ findings }: Remark): number {
 }
 
 function bestMend(group: readonly Finding[]): Remark['mend'] {
-  const trials = group.flatMap(({ tried, verdict }) =>
-    tried.filter((trial) => rankOf(trial.verdict) < rankOf(verdict)).map((trial) => ({ trial, verdict })),
-  );
-  const best = trials.sort(
-    (a, b) =>
-      a.trial.worsens.length - b.trial.worsens.length ||
-      rankOf(a.trial.verdict) - rankOf(b.trial.verdict) ||
-      b.trial.mends.length - a.trial.mends.length,
-  )[0]?.trial;
-  return best === undefined ? undefined : { says: best.says, verdict: best.verdict, worsens: best.worsens };
+  // A remedy is told for the finding that stands first; only where nothing helps that one, for the next that something helps.
+  for (const [at, { tried, verdict, title, part }] of group.entries()) {
+    const [best] = tried
+      .filter((trial) => rankOf(trial.verdict) < rankOf(verdict))
+      .sort(
+        (a, b) =>
+          a.worsens.length - b.worsens.length ||
+          rankOf(a.verdict) - rankOf(b.verdict) ||
+          b.mends.length - a.mends.length,
+      );
+    if (best === undefined) continue;
+    const { says, verdict: then, worsens } = best;
+    return { says, verdict: then, worsens, ...(at === 0 ? {} : { of: `${title} (${part})` }) };
+  }
+  return undefined;
 }
 
 /** One sentence on the whole. It says which checks hold and nothing beyond. */

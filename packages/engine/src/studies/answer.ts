@@ -91,12 +91,10 @@ function leastIn(sheets: readonly Sheet[], want: Want): string[] {
 function costWords({ id, price, comesTo }: Sheet, { currency }: Comparison): string {
   const buy =
     id === AS_IT_STANDS || price.high === 0 ? 'nothing to buy' : `${range(price.low, price.high)} ${currency} to buy`;
-  const { quiet, clean } = comesTo;
-  return [
-    buy,
-    ...(quiet === undefined ? [] : [`fans ${formatQuantity('sound-level', quiet, 'metric')} at 1 m`]),
-    ...(clean === undefined ? [] : [`worst level in the room ${percent(clean)} of its guideline`]),
-  ].join(', ');
+  const { quiet } = comesTo;
+  return [buy, ...(quiet === undefined ? [] : [`fans ${formatQuantity('sound-level', quiet, 'metric')} at 1 m`])].join(
+    ', ',
+  );
 }
 
 function range(low: number, high: number): string {
@@ -105,7 +103,7 @@ function range(low: number, high: number): string {
 }
 
 function percent(share: number): string {
-  return `${share >= 0.1 ? Math.round(100 * share) : (100 * share).toPrecision(1)} %`;
+  return `${Math.round(100 * share)} %`;
 }
 
 function list(words: readonly string[]): string {

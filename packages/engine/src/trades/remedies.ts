@@ -134,6 +134,21 @@ export function flapIn(cabinet: Cabinet, id: string): Remedy[] {
   return [{ says: `a back-draught flap in ${id}`, edits: [addPart(id, cabinet.paths[id]!, 'flap', FLAP, 'last')] }];
 }
 
+/** Half the area of a plain hole: what the fan draws then pulls the bay further below the room. */
+function smallerInlet(cabinet: Cabinet, bay: string): Remedy[] {
+  const served = connectedBays(cabinet, bay);
+  return intakesOf(cabinet).flatMap((id) => {
+    const path = cabinet.paths[id]!;
+    const [hole, ...others] = path.parts;
+    if (!served.includes(path.to) || hole?.part !== 'hole' || others.length > 0 || hole.section.shape !== 'round')
+      return [];
+    const diameter = hole.section.diameter / Math.SQRT2;
+    return [
+      { says: `make ${id} ${millimetres(diameter)} wide, half its area`, edits: [setOnlyHole(id, path, diameter)] },
+    ];
+  });
+}
+
 /** Ways to bring a bay below the room's pressure. */
 export function inwardLeaks(cabinet: Cabinet, bay: string): Remedy[] {
   const pushing = intakesOf(cabinet).flatMap((id) => eachFan(cabinet, id).map(({ at }) => ({ id, at })));
@@ -143,7 +158,7 @@ export function inwardLeaks(cabinet: Cabinet, bay: string): Remedy[] {
       says: `take the fan out of ${id}, so that nothing blows into the cabinet`,
       edits: [removePart(id, cabinet.paths[id]!, at)],
     })),
-    ...(first === undefined ? [] : strongerFan(cabinet, first)),
+    ...(first === undefined ? [] : [...smallerInlet(cabinet, bay), ...strongerFan(cabinet, first)]),
     ...sealDoors(cabinet, bay),
   ];
 }

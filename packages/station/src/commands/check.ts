@@ -76,8 +76,16 @@ function remarkText({ cause, verdict, findings, mend }: Remark, number: number, 
   const more = findings.length - TOLD;
   const others = more > 0 ? [`   and ${more} more of the same cause`] : [];
   const worse = mend === undefined || mend.worsens.length === 0 ? '' : `; but worse then: ${mend.worsens.join(', ')}`;
-  const cure = mend === undefined ? '' : `${mend.says} (then ${verdictWords[mend.verdict]})${worse}`;
-  return [head, ...told, ...others, ...(cure === '' ? [] : [hanging('   to mend: ', cure, width)])].join('\n');
+  const then = mend === undefined ? '' : `${mend.of === undefined ? '' : `${mend.of} `}${verdictWords[mend.verdict]}`;
+  const cure = mend === undefined ? '' : `${mend.says} (then ${then})${worse}`;
+  return [
+    head,
+    ...told,
+    ...others,
+    ...(cure === ''
+      ? []
+      : [hanging(mend?.of === undefined ? '   to mend: ' : '   to mend a part of it: ', cure, width)]),
+  ].join('\n');
 }
 
 /** What it is, its numbers, and whose limit it is held against. */

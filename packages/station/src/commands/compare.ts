@@ -84,7 +84,13 @@ function inWords(title: string, comparison: Comparison, shown: Shown, io: Io): s
     `${ink.strong(title)}\n${sheets.map((sheet) => legend(sheet, letters, comparison, io)).join('\n')}`,
     answer.join('\n'),
     wants(comparison, letters, io),
-    shown.all ? '' : hanging('', 'Of each question the worst finding of each option:', io.columns),
+    shown.all
+      ? ''
+      : hanging(
+          '',
+          'Of each question the worst finding of each option; % says how often it keeps its limit:',
+          io.columns,
+        ),
     ...tables,
     notes.list(io.columns),
     ink.faint(hidden),

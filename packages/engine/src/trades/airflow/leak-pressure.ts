@@ -36,7 +36,7 @@ function leakPressure(run: DayRun, bay: string): Measure[] {
       trade: 'airflow',
       quantity: 'leak-pressure',
       part: bay,
-      title: 'pressure against the room at the bay’s highest gap while printing, fans drawing, doors shut',
+      title: 'pressure above the room’s at the bay’s highest gap, while it prints and a fan draws',
       value,
       unit: 'pressure',
       ...(isContained(cabinet.paths) ? { limit: leakPressureLimit(cabinet) } : {}),
@@ -62,7 +62,7 @@ function leakPressure(run: DayRun, bay: string): Measure[] {
             unit: 'duration',
           },
           {
-            text: 'of the time in which something is printed here, fans draw and doors are shut',
+            text: 'out of the time asked about: something is printed here, a fan draws, doors are shut',
             value: integralOf({ times: record.times, values: Float64Array.from(counts) }),
             unit: 'duration',
           },
