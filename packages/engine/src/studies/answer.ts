@@ -1,7 +1,7 @@
 // What a person wants to hear first of a comparison: which change meets every limit at the least cost, or what each breaks.
 
 import { formatQuantity } from '../units/format.ts';
-import { AS_IT_STANDS, type Comparison, type Sheet } from './compare.ts';
+import type { Comparison, Sheet } from './compare.ts';
 import { type Want, wantRules } from './wants.ts';
 
 type NameOf = (sheet: string) => string;
@@ -88,9 +88,10 @@ function leastIn(sheets: readonly Sheet[], want: Want): string[] {
     : known.filter(({ value }) => value <= least + matters).map(({ id }) => id);
 }
 
-function costWords({ id, price, comesTo }: Sheet, { currency }: Comparison): string {
-  const buy =
-    id === AS_IT_STANDS || price.high === 0 ? 'nothing to buy' : `${range(price.low, price.high)} ${currency} to buy`;
+function costWords({ price, comesTo }: Sheet, { currency }: Comparison): string {
+  const known = price.high === 0 ? [] : [`${range(price.low, price.high)} ${currency} to buy`];
+  const open = price.unknown.length === 0 ? [] : ['something to buy whose price is not known'];
+  const buy = [...known, ...open].join(' and ') || 'nothing to buy';
   const { quiet } = comesTo;
   return [buy, ...(quiet === undefined ? [] : [`fans ${formatQuantity('sound-level', quiet, 'metric')} at 1 m`])].join(
     ', ',

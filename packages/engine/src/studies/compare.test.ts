@@ -92,7 +92,12 @@ describe('compare', async () => {
   it('exact: a bought part costs what the catalogue says, what stays costs nothing', () => {
     const fan = comparison.sheets.find((sheet) => sheet.id === 'fan')!;
     expect(fan.price).toMatchObject({ low: 6, high: 16 });
-    expect(comparison.sheets.find((sheet) => sheet.id === 'airy')!.price).toEqual({ low: 0, high: 0, sources: [] });
+    expect(comparison.sheets.find((sheet) => sheet.id === 'airy')!.price).toEqual({
+      low: 0,
+      high: 0,
+      sources: [],
+      unknown: [],
+    });
   });
 
   it('property: plain data', () => {
@@ -115,6 +120,20 @@ describe('price of a change', () => {
     expect(priceDifference(before, moved)).toMatchObject({ low: 3, high: 4 });
     const two = priced({ 'paths.out.parts.0': [10, 20], 'paths.out.parts.1': [10, 20] });
     expect(priceDifference(before, two)).toMatchObject({ low: 10, high: 20 });
+  });
+
+  it('exact: what is added without a price makes the whole unknown, and no candidate for the cheapest', async () => {
+    const heater = 'heats.own: { what: heater, bay: only, power: 150 W, holds: 38 °C }';
+    const source = sourceOf(`${EMPTY}  warm: { title: a heater, edits: [ { add: { ${heater} } } ] }\n`);
+    const { sheets, wants } = await compare(source, { trades: [madeUp], samples: 2 });
+    expect(sheets.map(({ price }) => price.unknown)).toEqual([[], [], [], [], ['heats.own']]);
+    expect(sheets.find(({ id }) => id === 'warm')!.comesTo).not.toHaveProperty('cheap');
+    expect(Object.keys(wants.find(({ want }) => want === 'cheap')!.chances)).toEqual([
+      AS_IT_STANDS,
+      'airy',
+      'same',
+      'fan',
+    ]);
   });
 
   it('limit: what becomes useless is not paid back', () => {

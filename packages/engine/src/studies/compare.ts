@@ -148,17 +148,16 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
         : wantRules.map((rule) => {
             const values = new Map(
               runs.map(({ id, cabinet, outcomes }) => {
-                const { low, high } = priceDifference(source.cabinet, cabinet);
+                const price = middleOf(priceDifference(source.cabinet, cabinet));
                 const of = (outcome: Outcome | undefined): number | undefined =>
-                  outcome === undefined || outcome.fault !== undefined
-                    ? undefined
-                    : rule.of(outcome, (low + high) / 2, differing);
+                  outcome === undefined || outcome.fault !== undefined ? undefined : rule.of(outcome, price, differing);
                 return [id, outcomes.map(of)] as const;
               }),
             );
             return bestFor(
               rule,
-              values,
+              // A sheet that never has a number is not compared, rather than keeping all others from it.
+              new Map([...values].filter(([, each]) => each.some((value) => value !== undefined))),
               new Map([...columns].filter(([path]) => matters(path, rule.about))),
               (path) => uncertain.get(path)!,
             );
@@ -251,7 +250,7 @@ function sheetOf(
   differing: ReadonlySet<string>,
 ): Sheet {
   const run = runs.find((candidate) => candidate.id === id);
-  const price = run === undefined ? { low: 0, high: 0, sources: [] } : priceDifference(base, run.cabinet);
+  const price = run === undefined ? { low: 0, high: 0, sources: [], unknown: [] } : priceDifference(base, run.cabinet);
   if (run === undefined)
     return {
       id,
@@ -282,7 +281,11 @@ function sheetOf(
   };
 }
 
-function comesTo({ measures }: Run, { low, high }: PriceRange, differing: ReadonlySet<string>): Sheet['comesTo'] {
+function middleOf({ low, high, unknown }: PriceRange): number | undefined {
+  return unknown.length > 0 ? undefined : (low + high) / 2;
+}
+
+function comesTo({ measures }: Run, price: PriceRange, differing: ReadonlySet<string>): Sheet['comesTo'] {
   const values: Record<string, number> = {};
   const limits: Record<string, number> = {};
   for (const [id, { value, limit }] of measures) {
@@ -291,7 +294,7 @@ function comesTo({ measures }: Run, { low, high }: PriceRange, differing: Readon
   }
   return Object.fromEntries(
     wantRules.flatMap(({ want, of }) => {
-      const number = of({ values, limits }, (low + high) / 2, differing);
+      const number = of({ values, limits }, middleOf(price), differing);
       return number === undefined ? [] : [[want, number] as const];
     }),
   );

@@ -84,7 +84,7 @@ describe('the answer', () => {
     id,
     title: id,
     edits: [],
-    price: { low: price, high: price, sources: [] },
+    price: { low: price, high: price, sources: [], unknown: [] },
     broken,
     comesTo: costs,
   });

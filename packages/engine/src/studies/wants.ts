@@ -14,7 +14,8 @@ export interface WantRule {
   readonly matters: number;
   /** What it is a measure of, for the question which inputs can move it. */
   readonly about: { readonly trade: string; readonly quantity: string };
-  readonly of: (outcome: Outcome, price: number, differing: ReadonlySet<string>) => number | undefined;
+  /** `price` is absent where something has none: such a sheet is no candidate for the cheapest. */
+  readonly of: (outcome: Outcome, price: number | undefined, differing: ReadonlySet<string>) => number | undefined;
 }
 
 export const wantRules: readonly WantRule[] = [
