@@ -5,6 +5,7 @@ import { findPart } from './catalogue.ts';
 import { contaminants } from './contaminants.ts';
 import { fillBuild } from './fill-carcass.ts';
 import type { Candidate, Fallback, Ledger } from './ledger.ts';
+import { measuredHeat } from './measured-heat.ts';
 import { overrideOf } from './overrides.ts';
 import type { FilePath } from './source-tree.ts';
 import type { Amounts, ChamberSpec, FileSpec, Given, MachineKindSpec, MachineSpec } from './spec.ts';
@@ -26,17 +27,14 @@ export function fillMachines(spec: FileSpec, ledger: Ledger): Readonly<Record<st
 /** A measured heat of everything but the bed scales its three parts. */
 function withHeat(id: string, machine: Machine, spec: FileSpec, ledger: Ledger): Machine {
   const override = overrideOf(spec, `machines.${id}.heat`);
-  const { hotEnd, motors, electronics } = machine;
-  const sum = hotEnd + motors + electronics;
-  if (override === undefined || sum <= 0) return machine;
+  if (override === undefined) return machine;
   for (const part of ['hotEnd', 'motors', 'electronics']) {
     ledger.note(`machines.${id}.${part}`, {
       kind: 'derived',
       how: `scaled so that hot end, motors and electronics give ${override.value} W together, as the file overrides`,
     });
   }
-  const factor = override.value / sum;
-  return { ...machine, hotEnd: hotEnd * factor, motors: motors * factor, electronics: electronics * factor };
+  return measuredHeat(machine, override.value);
 }
 
 /** The file's own value, else that of the kind. */

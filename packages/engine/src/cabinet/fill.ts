@@ -88,6 +88,9 @@ function fillFactors({ overrides = {}, room }: FileSpec, ledger: Ledger): Factor
   return Object.fromEntries(factors) as unknown as Factors;
 }
 
+/** Overrides that filling has put where they belong. */
+const STANDS_ELSEWHERE = /^(?:factors|room)\.|\.emission\./;
+
 function fillOverrides(
   { overrides = {} }: FileSpec,
   partitions: Cabinet['partitions'],
@@ -102,11 +105,11 @@ function fillOverrides(
         ? [String(partitions.findIndex(({ id }) => id === ids[0]))]
         : [...ids];
       const at = override.cabinet.replaceAll('*', () => names.shift()!);
-      const value = ledger.number(`overrides.${at}`, [{ quantity: read, file: ['overrides', path] }], {
-        value: 0,
-        how: 'given',
-      });
-      return [at, value];
+      // The spread of what replaces one number of the cabinet stands with that number: only there does a sample of it count.
+      if (STANDS_ELSEWHERE.test(at)) ledger.note(`overrides.${at}`, ledger.given(['overrides', path]));
+      else
+        ledger.number(`overrides.${at}`, [{ quantity: read, file: ['overrides', path] }], { value: 0, how: 'given' });
+      return [at, read.value];
     }),
   );
 }

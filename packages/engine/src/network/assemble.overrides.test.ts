@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { type AssumedInput, assumedInputs } from '../cabinet/assumed-inputs.ts';
+import type { Cabinet } from '../cabinet/cabinet.ts';
 import { overrideRegistry } from '../cabinet/overrides.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
+import { setInput } from '../cabinet/set-input.ts';
 import { assemble } from './assemble.ts';
 import type { Assembly } from './assembly.ts';
 import { networkDifferences } from './network-difference.ts';
@@ -9,12 +12,17 @@ import { networkDifferences } from './network-difference.ts';
 const file = 'reference-cabinet-two-zones.yaml';
 const text = readFileSync(new URL(`../../cases/assemble/${file}`, import.meta.url), 'utf8');
 
-function assembled(path?: string, value?: string): Assembly {
+function read(path?: string, value?: string): { cabinet: Cabinet; inputs: readonly AssumedInput[] } {
   const lines = text.split('\n').filter((line) => path === undefined || !line.startsWith(`  ${path}:`));
   if (path !== undefined) lines.splice(lines.indexOf('overrides:') + 1, 0, `  ${path}: ${value}`);
   const answer = readCabinet(file, lines.join('\n'));
   if (!answer.ok) throw new Error(JSON.stringify(answer.complaints));
-  return assemble(answer.cabinet, 'usual');
+  const known = new Set(path === undefined ? [] : read().inputs.map((input) => input.path));
+  return { cabinet: answer.cabinet, inputs: assumedInputs(answer.origins).filter((input) => !known.has(input.path)) };
+}
+
+function assembled(path?: string, value?: string): Assembly {
+  return assemble(read(path, value).cabinet, 'usual');
 }
 
 /** A value of each kind that the reference cabinet does not have. */
@@ -73,4 +81,32 @@ describe('overrides in the network', () => {
       assembled().leaks.filter(({ bay }) => bay === 'lower').length,
     );
   });
+});
+
+describe('spreads of overrides', () => {
+  const spread: Readonly<Record<string, string>> = {
+    'u-value': '1.3 (1 to 2) W/(m2 K)',
+    'heat-loss': '85 W/K (60 to 110 W/K)',
+    area: '6 cm2 (3 to 9 cm2)',
+    power: '55 W (40 to 70 W)',
+    number: '1.37 (1.2 to 1.5)',
+    'particle-rate': '3e9 /min (1e9 /min to 6e9 /min)',
+    'vapour-rate': '7 µg/min (3 to 12 µg/min)',
+  };
+
+  it.each(overrideRegistry.map(({ path, kind }) => [path, kind] as const))(
+    'property: each end of the spread of %s moves the network, and no input of it is without effect',
+    (path, kind) => {
+      const at = path.replace('*', ids[path.split('.')[0]!]!);
+      const { cabinet, inputs } = read(at, spread[kind]!);
+      expect(inputs.length).toBeGreaterThan(0);
+      const base = assemble(cabinet, 'usual').network;
+      for (const { path: input, spread: ends } of inputs)
+        for (const end of [ends.p10, ends.p90])
+          expect(
+            networkDifferences(base, assemble(setInput(cabinet, input, end), 'usual').network, 1e-9),
+            input,
+          ).not.toEqual([]);
+    },
+  );
 });

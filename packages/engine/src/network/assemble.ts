@@ -1,6 +1,7 @@
 // Cabinet + day → network. Every number of the network follows from numbers of the cabinet; nothing is looked up elsewhere.
 
 import type { Cabinet, HeatPart } from '../cabinet/cabinet.ts';
+import { applyOverrides } from './apply-overrides.ts';
 import { assembleDoors, assembleLeaks, assemblePaths } from './assemble-air.ts';
 import { assembleBays, zoneAt } from './assemble-bays.ts';
 import { assembleContaminants } from './assemble-contaminants.ts';
@@ -17,14 +18,16 @@ import { repeatDaily } from './repeat-daily.ts';
 /**
  * The network of a cabinet on one of its days.
  *
- * @param cabinet - Resolved, in SI.
+ * @param given - Resolved, in SI.
  * @param dayId - A key of `cabinet.days`.
  * @throws RangeError when the cabinet has no such day.
  */
-export function assemble(cabinet: Cabinet, dayId: string): Assembly {
+export function assemble(given: Cabinet, dayId: string): Assembly {
+  const { cabinet, used } = applyOverrides(given);
   const day = cabinet.days[dayId];
   if (day === undefined) throw new RangeError(`assemble: the cabinet has no day "${dayId}"`);
   const draft = emptyDraft();
+  draft.overridesUsed.push(...used);
   const start = (day.roomTemperature ?? cabinet.room.temperature)[0]![1];
 
   assembleRoom(draft, cabinet, day);
