@@ -224,22 +224,39 @@ function checkHoleSize(
 ): void {
   const { cabinet } = check.spec;
   if (cabinet === undefined) return;
-  const bay = ends.find((end) => !OUTSIDE.includes(end));
-  const spans = check.spec.bays?.[bay ?? ''];
+  const bays = bayIds(check);
+  const bay = ends.find((end) => bays.includes(end));
   const [width = 0, depth = 0, height = 0] = cabinet.inside;
-  const [x, z] = [spans?.x ?? [0, width], spans?.z ?? [0, height]];
-  const level = face === 'top' || face === 'bottom' || ends.every((end) => !OUTSIDE.includes(end));
-  const across = level ? x[1] - x[0] : face === 'left' || face === 'right' ? depth : x[1] - x[0];
-  const up = level ? depth : z[1] - z[0];
+  const spansOf = (id: string) => {
+    const { x = [0, width], z = [0, height] } = check.spec.bays?.[id] ?? {};
+    return { x, z };
+  };
+  const { x, z } = spansOf(bay ?? '');
+  const next = ends.find((end) => end !== bay && bays.includes(end));
+  // A board between two bays is as large as what they share: a shelf a width, an upright board a height.
+  const [sharedWidth, sharedHeight] =
+    next === undefined ? [0, 0] : [shareOf(x, spansOf(next).x), shareOf(z, spansOf(next).z)];
+  const upright = sharedHeight > 0 || face === 'left' || face === 'right';
+  const level = !upright && (sharedWidth > 0 || face === 'top' || face === 'bottom');
+  const across = level && sharedWidth > 0 ? sharedWidth : upright ? depth : x[1] - x[0];
+  const up = level ? depth : sharedHeight > 0 ? sharedHeight : z[1] - z[0];
   const [wide, high] =
     section.shape === 'round' ? [section.diameter, section.diameter] : [section.width, section.height];
   if (wide <= across && high <= up) return;
   check.say(path, {
     code: 'hole-too-large',
-    what: `it is larger than the face of ${quoted(bay ?? '')}, ${mm(across)} x ${mm(up)}`,
+    what: `it is larger than ${next === undefined ? 'the face of ' : 'the board between '}${[bay, next]
+      .filter((id) => id !== undefined)
+      .map(quoted)
+      .join(' and ')}, ${mm(across)} x ${mm(up)}`,
     allowed: `a hole within ${mm(across)} x ${mm(up)}`,
     mend: 'check its unit',
   });
+}
+
+/** Length that two ranges share; 0 or less where they touch or lie apart. */
+function shareOf(one: readonly [number, number], other: readonly [number, number]): number {
+  return Math.min(one[1], other[1]) - Math.max(one[0], other[0]);
 }
 
 function bayHeight(check: Check, bay: string): number | undefined {
