@@ -86,8 +86,8 @@ export function compileControls(
   const zoneNames = network.zones.map(({ name }) => name);
   const contaminantNames = network.contaminants.map(({ name }) => name);
   const cell = (contaminant: string, zone: string): number =>
-    indexOfName(contaminantNames, contaminant, 'contaminant') * transport.zones +
-    transport.placeOf[indexOfName(zoneNames, zone, 'zone')]!;
+    transport.placeOf[indexOfName(zoneNames, zone, 'zone')]! * transport.count +
+    indexOfName(contaminantNames, contaminant, 'contaminant');
   const condition = (when: Parameters<typeof compileWhen>[0]): Condition => compileWhen(when, names);
   const fans = air.fans.flat();
   const fanNames = fans.map(({ name }) => name);

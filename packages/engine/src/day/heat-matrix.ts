@@ -56,6 +56,27 @@ export function assembleHeat(
   inverse: number,
   held: Uint8Array,
 ): void {
+  fill(heat, state, air, y, inverse);
+  for (let m = 0; m < heat.bedRows.length; m += 1) {
+    const { row } = heat.bedRows[m]!;
+    if (row >= 0 && held[row] === 1) holdBedRow(heat, state, m);
+  }
+  factor(heat.layout.pattern, state.matrix);
+}
+
+/** What each slot loses per kelvin of its own, W/K, with the coefficients of the last `freeze`. Leaves no matrix to solve with. */
+export function diagonalOfHeat(
+  heat: HeatNetwork,
+  state: HeatState,
+  air: AirState,
+  y: Float64Array,
+  into: Float64Array,
+): void {
+  fill(heat, state, air, y, 0);
+  for (let row = 0; row < heat.layout.unknowns; row += 1) into[row] = state.matrix[row]!;
+}
+
+function fill(heat: HeatNetwork, state: HeatState, air: AirState, y: Float64Array, inverse: number): void {
   const { matrix } = state;
   const { layout, capacity } = heat;
   matrix.set(state.conductionMatrix);
@@ -78,11 +99,6 @@ export function assembleHeat(
     matrix[bb[i]!] = matrix[bb[i]!]! + leaves;
     matrix[ba[i]!] = matrix[ba[i]!]! - leaves;
   }
-  for (let m = 0; m < heat.bedRows.length; m += 1) {
-    const { row } = heat.bedRows[m]!;
-    if (row >= 0 && held[row] === 1) holdBedRow(heat, state, m);
-  }
-  factor(layout.pattern, matrix, 0);
 }
 
 function addStars(heat: HeatNetwork, matrix: Float64Array, y: Float64Array): void {

@@ -32,9 +32,9 @@ export function openContaminantBook(day: Day, step: Step): ContaminantBook {
 
 /** Σ V C of the solved zones, units. */
 export function storedAmount({ plant, c }: Day, k: number): number {
-  const { zones, solved, volume } = plant.transport;
+  const { count, solved, volume } = plant.transport;
   let sum = 0;
-  for (let cell = k * zones; cell < k * zones + solved; cell += 1) sum += volume[cell]! * c[cell]!;
+  for (let cell = k; cell < solved * count; cell += count) sum += volume[cell]! * c[cell]!;
   return sum;
 }
 
@@ -46,12 +46,12 @@ export function observeContaminants(
   time: number,
 ): void {
   const { plant, transport } = day;
-  const { count, zones, solved, deposition, coagulation } = plant.transport;
+  const { count, solved, deposition, coagulation } = plant.transport;
   for (let k = 0; k < count; k += 1) {
     const at = (stage * count + k) * KINDS;
     const flux = book.stage.subarray(at, at + KINDS);
     flux.fill(0);
-    for (let cell = k * zones; cell < k * zones + solved; cell += 1) {
+    for (let cell = k; cell < solved * count; cell += count) {
       flux[EMITTED] = flux[EMITTED]! + transport.emission[cell]!;
       flux[DEPOSITED] = flux[DEPOSITED]! + deposition[cell]! * c[cell]!;
       flux[COAGULATED] = flux[COAGULATED]! + coagulation[cell]! * c[cell]! * c[cell]!;
@@ -63,7 +63,7 @@ export function observeContaminants(
 
 export function bookContaminants(day: Day, step: Step, book: ContaminantBook, length: number): void {
   const { plant, transport } = day;
-  const { count, zones, solved, deposition, coagulation } = plant.transport;
+  const { count, solved, deposition, coagulation } = plant.transport;
   const { method, cellStages } = step;
   const slope = new Float64Array(KINDS);
   for (let i = 0; i < method.stages; i += 1) {
@@ -71,7 +71,7 @@ export function bookContaminants(day: Day, step: Step, book: ContaminantBook, le
     const weight = method.b[i]! * length;
     for (let k = 0; k < count; k += 1) {
       slope.fill(0);
-      for (let cell = k * zones; cell < k * zones + solved; cell += 1) {
+      for (let cell = k; cell < solved * count; cell += count) {
         slope[DEPOSITED] = slope[DEPOSITED]! + deposition[cell]! * v[cell]!;
         slope[COAGULATED] =
           slope[COAGULATED]! + 2 * coagulation[cell]! * transport.frozenConcentration[cell]! * v[cell]!;
@@ -89,11 +89,11 @@ export function bookContaminants(day: Day, step: Step, book: ContaminantBook, le
 
 /** Bursts and tails in solved zones: their rate, or its slope in time. */
 function fading({ plant, transport }: Day, k: number, time: number, drift: boolean): number {
-  const { zones, solved } = plant.transport;
+  const { count, solved } = plant.transport;
   let sum = 0;
   for (let i = 0; i < transport.fadingCount; i += 1) {
     const cell = transport.fadingCell[i]!;
-    if (Math.floor(cell / zones) !== k || cell % zones >= solved) continue;
+    if (cell % count !== k || cell >= solved * count) continue;
     const constant = transport.fadingTime[i]!;
     const rate = transport.fadingRate[i]! * Math.exp((transport.fadingStart[i]! - time) / constant);
     sum += drift ? -rate / constant : rate;
@@ -103,7 +103,7 @@ function fading({ plant, transport }: Day, k: number, time: number, drift: boole
 
 /**
  * Adds what streams of air filter and carry over the border, from the flows themselves. With `frozen` they are those of the
- * step's matrix and `c` is a change, so that what carbon gives back of itself does not count.
+ * step's matrix and `c` is a change.
  */
 function addStreams(day: Day, flux: Float64Array, k: number, c: Float64Array, frozen: boolean): void {
   const { plant, air, heat } = day;
@@ -114,8 +114,8 @@ function addStreams(day: Day, flux: Float64Array, k: number, c: Float64Array, fr
     const back = counter[p]!;
     const forward = (Math.max(flow[p]!, 0) + back) / net.referenceDensity;
     const backward = (Math.max(-flow[p]!, 0) + back) / net.referenceDensity;
-    addPassage(net, flux, k, net.pathAt.a[p]!, net.pathAt.b[p]!, forward, net.pass[k * (net.paths + 1) + p]!, c);
-    addPassage(net, flux, k, net.pathAt.b[p]!, net.pathAt.a[p]!, backward, net.pass[k * (net.paths + 1) + p]!, c);
+    addPassage(net, flux, k, net.pathAt.a[p]!, net.pathAt.b[p]!, forward, net.pass[p * net.count + k]!, c);
+    addPassage(net, flux, k, net.pathAt.b[p]!, net.pathAt.a[p]!, backward, net.pass[p * net.count + k]!, c);
   }
   const mixing = frozen ? heat.frozenExchangeFlow : heat.exchangeFlow;
   for (let i = 0; i < mixing.length; i += 1) {
@@ -145,7 +145,7 @@ function addPassage(
   const outwards = from < net.solved;
   const inwards = to < net.solved;
   if (!outwards && !inwards) return;
-  const leaving = volume * c[k * net.zones + from]!;
+  const leaving = volume * c[from * net.count + k]!;
   const arriving = pass * leaving;
   flux[FILTERED] = flux[FILTERED]! + leaving - arriving;
   if (outwards && !inwards) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! + arriving;
@@ -154,12 +154,11 @@ function addPassage(
 
 function addRecirculations(day: Day, flux: Float64Array, k: number, c: Float64Array): void {
   const net = day.plant.transport;
-  const count = net.recirculationFlow.length;
-  for (let r = 0; r < count; r += 1) {
+  for (let r = 0; r < net.recirculationFlow.length; r += 1) {
     const place = net.recirculationPlace[r]!;
     if (day.transport.recirculationOn[r] === 0 || place >= net.solved) continue;
-    const passing = net.recirculationFlow[r]! * c[k * net.zones + place]!;
-    flux[FILTERED] = flux[FILTERED]! + net.recirculationEfficiency[k * count + r]! * passing;
+    const passing = net.recirculationFlow[r]! * c[place * net.count + k]!;
+    flux[FILTERED] = flux[FILTERED]! + net.recirculationEfficiency[r * net.count + k]! * passing;
   }
 }
 
@@ -169,13 +168,13 @@ function addCarbon(day: Day, flux: Float64Array, k: number, c: Float64Array, fro
   const net = plant.transport;
   net.carbon.forEach(({ contaminant, path, recirculation, efficiency }, l) => {
     if (contaminant !== k) return;
-    const star = frozen ? 0 : transport.carbonStar[l]!;
+    const star = frozen ? transport.frozenCarbon[l]!.steepness * c[net.cells + l]! : transport.carbonStar[l]!;
     if (path >= 0) {
       const flow = (frozen ? heat.frozenFlow : air.flow)[path]! / net.referenceDensity;
       const [a, b] = [net.pathAt.a[path]!, net.pathAt.b[path]!];
       const [from, to] = flow >= 0 ? [a, b] : [b, a];
       if (from >= net.solved && to >= net.solved) return;
-      const arriving = net.pass[k * (net.paths + 1) + path]! * c[k * net.zones + from]!;
+      const arriving = net.pass[path * net.count + k]! * c[from * net.count + k]!;
       const caught = Math.abs(flow) * efficiency * (arriving - star);
       flux[FILTERED] = flux[FILTERED]! + caught;
       if (to >= net.solved) flux[TO_BOUNDARY] = flux[TO_BOUNDARY]! - caught;
@@ -183,9 +182,9 @@ function addCarbon(day: Day, flux: Float64Array, k: number, c: Float64Array, fro
     }
     const place = net.recirculationPlace[recirculation]!;
     if (transport.recirculationOn[recirculation] === 0 || place >= net.solved) return;
-    const passes = 1 - net.recirculationEfficiency[k * net.recirculationFlow.length + recirculation]!;
+    const passes = 1 - net.recirculationEfficiency[recirculation * net.count + k]!;
     const passing = net.recirculationFlow[recirculation]!;
-    flux[FILTERED] = flux[FILTERED]! + passing * efficiency * (passes * c[k * net.zones + place]! - star);
+    flux[FILTERED] = flux[FILTERED]! + passing * efficiency * (passes * c[place * net.count + k]! - star);
   });
 }
 

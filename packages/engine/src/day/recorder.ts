@@ -67,7 +67,7 @@ export function addRow(recorder: Recorder, day: Day): void {
   const { zones, count, cells, placeOf, volume } = plant.transport;
   for (let k = 0; k < count; k += 1) {
     for (let z = 0; z < zones; z += 1) {
-      const cell = k * zones + placeOf[z]!;
+      const cell = placeOf[z]! * count + k;
       values[at + k * zones + z] = c[cell]!;
       values[at + c.length + k * zones + z] = day.transportRate[cell]! / volume[cell]!;
     }

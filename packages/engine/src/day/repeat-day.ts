@@ -19,10 +19,9 @@ export function comesBack(began: State, { plant, y, c }: Day, tolerance: number)
     if (fixed || capacity[slot] === 0) continue;
     if (Math.abs(y[slot]! - began.y[slot]!) > tolerance) return false;
   }
-  const { cells, zones, solved, scale } = plant.transport;
-  for (let cell = 0; cell < cells; cell += 1) {
-    if (cell % zones >= solved) continue;
-    const size = Math.max(scale[Math.floor(cell / zones)]!, Math.abs(c[cell]!));
+  const { count, solved, scale } = plant.transport;
+  for (let cell = 0; cell < solved * count; cell += 1) {
+    const size = Math.max(scale[cell % count]!, Math.abs(c[cell]!));
     if (Math.abs(c[cell]! - began.c[cell]!) > SAME_SHARE * size) return false;
   }
   return true;
@@ -32,11 +31,11 @@ export function comesBack(began: State, { plant, y, c }: Day, tolerance: number)
 export function carryOver(ended: Day): Day {
   const day = newDay(ended.plant);
   const { layout } = day.plant.heat;
-  const { cells, zones, solved } = day.plant.transport;
+  const { count, solved } = day.plant.transport;
   for (let slot = 0; slot < day.y.length; slot += 1) {
     if (slot < layout.firstFixed || slot >= layout.firstSensor) day.y[slot] = ended.y[slot]!;
   }
-  for (let cell = 0; cell < cells; cell += 1) if (cell % zones < solved) day.c[cell] = ended.c[cell]!;
+  for (let cell = 0; cell < solved * count; cell += 1) day.c[cell] = ended.c[cell]!;
   day.moment.thermostats.set(ended.moment.thermostats);
   day.air.pressure.set(ended.air.pressure);
   return day;

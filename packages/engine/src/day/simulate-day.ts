@@ -2,6 +2,7 @@
 
 import type { Network } from '../network/network.ts';
 import { COASTING, type Day, HEATING, HOLDING, newDay } from './day.ts';
+import { firstLength, type Rates } from './first-step.ts';
 import { type Books, bookStep, closeBooks, openBooks } from './ledger.ts';
 import { compile, type Plant } from './plant.ts';
 import { keepBranches } from './pressures.ts';
@@ -10,11 +11,12 @@ import { addRow, newRecorder, type Recorder, toRecord } from './recorder.ts';
 import { carryOver, comesBack, notPeriodic } from './repeat-day.ts';
 import { ROS34PW2 } from './rosenbrock.ts';
 import { evaluateEnd, newStep, type Step, startStep, tryStep } from './step.ts';
+import { afterFailure, newStepControl, nextLength, type StepControl } from './step-control.ts';
 import { flipThermostat, holdBed, setBed, settle } from './switching.ts';
 import { findEvents, missOf, newWatch, SAME_TIME, type Watch } from './watch.ts';
 
 export interface DayOptions {
-  /** Error allowed to a step, K; concentrations get a fifth of it as a share. 0.02 unless given. */
+  /** Error allowed to a step, K; concentrations get half of it as a share. 0.02 unless given. */
   readonly tolerance?: number;
   /** Keep the balances. */
   readonly ledger?: boolean;
@@ -30,14 +32,15 @@ export interface DayOptions {
 export class DayStopped extends Error {}
 
 export const USUAL_TOLERANCE = 0.02;
-/** Share of max(scale, |C|) per kelvin of tolerance. */
-const RELATIVE_PER_KELVIN = 0.2;
+/**
+ * Share of max(scale, |C|) per kelvin of tolerance: a hundredth at the usual one. What printing gives off is known to a factor of two
+ * at best.
+ */
+const RELATIVE_PER_KELVIN = 0.5;
 /** Days after which a repeated day is taken as it is. */
 const USUAL_DAYS = 10;
-/** Longest first step after something switched, s: from an equilibrium there is no error to be seen. */
+/** Longest first step of a day, s: from an equilibrium there is no error to be seen. */
 const FIRST_STEP = 30;
-const MOST_GROWTH = 4;
-const SAFETY = 0.9;
 const SHORTEST = 1e-8;
 /** Steps between two questions to `stop`. */
 const QUESTION = 64;
@@ -53,6 +56,9 @@ interface Run {
   readonly watch: Watch;
   readonly recorder: Recorder;
   readonly startPower: Float64Array;
+  /** Rates before a switch. */
+  readonly before: Rates;
+  readonly control: StepControl;
   readonly books: Books | undefined;
   /** Temperatures and concentrations at the day's start. */
   readonly began: { readonly y: Float64Array; readonly c: Float64Array };
@@ -62,6 +68,8 @@ interface Run {
   rejected: number;
   /** Length of the next step, s. */
   length: number;
+  /** Something has switched since the last step. */
+  jumped: boolean;
   /** What the last step ended for: a thermostat, or a bed counted after them; -1 for nothing. */
   leader: number;
   leaderShare: number;
@@ -104,6 +112,8 @@ function runDay(day: Day, tolerance: number, options: DayOptions): Run {
     watch: newWatch(day),
     recorder: newRecorder(day),
     startPower: new Float64Array(day.bedPower.length),
+    before: { heat: new Float64Array(day.y.length), cells: new Float64Array(day.c.length) },
+    control: newStepControl(),
     books: options.ledger === true ? openBooks(day, step) : undefined,
     began: { y: day.y.slice(), c: day.c.slice() },
     tolerance,
@@ -111,6 +121,7 @@ function runDay(day: Day, tolerance: number, options: DayOptions): Run {
     steps: 0,
     rejected: 0,
     length: FIRST_STEP,
+    jumped: false,
     leader: -1,
     leaderShare: 0,
     leaderLength: 0,
@@ -124,9 +135,8 @@ function march(run: Run, options: DayOptions): void {
   const { day, recorder } = run;
   const { duration } = day.plant.network;
   const { breaks } = day.plant.controls;
-  settle(day, true);
+  switchAll(run, true);
   addRow(recorder, day);
-  run.length = FIRST_STEP;
   let next = 0;
   while (day.moment.time < duration) {
     while (next < breaks.length && breaks[next]! <= day.moment.time) next += 1;
@@ -135,9 +145,8 @@ function march(run: Run, options: DayOptions): void {
     stepTowards(run, goal);
     if (day.moment.time > before) addRow(recorder, day);
     if (fire(run) || (day.moment.time === goal && goal < duration)) {
-      settle(day, false);
+      switchAll(run, false);
       addRow(recorder, day);
-      run.length = FIRST_STEP;
     }
     if (run.steps % QUESTION === 0) {
       if (options.stop?.() === true) throw new DayStopped('The day was stopped');
@@ -146,27 +155,41 @@ function march(run: Run, options: DayOptions): void {
   }
 }
 
+/** Lets everything switch that does so now. */
+function switchAll(run: Run, first: boolean): void {
+  const { day, before } = run;
+  before.heat.set(day.heatRate);
+  before.cells.set(day.transportRate);
+  settle(day, first);
+  run.jumped = true;
+}
+
 /** One accepted step; ends at `goal` or before it, at the first event if there is one. Sets `run.leader` and `run.length`. */
 function stepTowards(run: Run, goal: number): void {
   const { day, step } = run;
   const left = goal - day.moment.time;
+  startStep(day, step);
+  if (run.jumped) {
+    run.length = Math.min(run.length, firstLength(day, step, run.before, run.tolerance, run.relative));
+    run.control.lastError = 0;
+    run.jumped = false;
+  }
   let length = Math.min(run.length, left);
   // The last two steps before a goal share what is left, so that no sliver remains.
   if (length > 0.999 * left) length = left;
   else if (length > 0.5 * left) length = 0.5 * left;
-  startStep(day, step);
   run.startPower.set(day.bedPower);
   run.leader = -1;
-  let most = MOST_GROWTH;
+  let failed = false;
   let error = tryStep(day, step, length, run.tolerance, run.relative);
   while (error > 1 && length > SHORTEST) {
     run.rejected += 1;
-    most = 1;
-    length *= Math.max(0.1, SAFETY * error ** (-1 / step.method.errorOrder));
+    failed = true;
+    length *= afterFailure(error, step.method.errorOrder);
     error = tryStep(day, step, length, run.tolerance, run.relative);
   }
   evaluateEnd(day, step, length);
-  run.length = length * Math.min(most, Math.max(0.2, SAFETY * error ** (-1 / step.method.errorOrder)));
+  run.length = nextLength(run.control, length, error, step.method.errorOrder, failed);
   const share = run.stuck > MOST_STUCK ? 2 : findEvents(day, step, run.watch, length, run.startPower);
   const taken = share <= 1 ? goToEvent(run, length, share) : length;
   run.stuck = taken > 0 ? 0 : run.stuck + 1;

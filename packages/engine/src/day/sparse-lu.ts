@@ -82,25 +82,22 @@ export function entryAt({ size, start, column }: Pattern, row: number, col: numb
   throw new Error(`The pattern has no entry (${row}, ${col})`);
 }
 
-/**
- * Replaces the matrix by its factors L D U, the diagonal by its reciprocals; L and U have ones on theirs. `offset` lets several
- * matrices share one array.
- */
-export function factor(pattern: Pattern, values: Float64Array, offset: number): void {
+/** Replaces the matrix by its factors L D U, the diagonal by its reciprocals; L and U have ones on theirs. */
+export function factor(pattern: Pattern, values: Float64Array): void {
   const { size, start, column, target } = pattern;
-  const upper = offset + size;
+  const upper = size;
   const lower = upper + column.length;
   let t = 0;
   for (let k = 0; k < size; k += 1) {
-    const reciprocal = 1 / values[offset + k]!;
-    values[offset + k] = reciprocal;
+    const reciprocal = 1 / values[k]!;
+    values[k] = reciprocal;
     const first = start[k]!;
     const end = start[k + 1]!;
     for (let e = first; e < end; e += 1) {
       const share = values[lower + e]! * reciprocal;
       values[lower + e] = share;
       for (let f = first; f < end; f += 1) {
-        const at = offset + target[t]!;
+        const at = target[t]!;
         values[at] = values[at]! - share * values[upper + f]!;
         t += 1;
       }
@@ -113,18 +110,67 @@ export function factor(pattern: Pattern, values: Float64Array, offset: number): 
  * Solves in place with the factors: `x` holds the right side from `from` on, in elimination order. The entries of L and U are
  * run through in one line, which is quicker than row by row when rows are short.
  */
-export function solve(pattern: Pattern, values: Float64Array, offset: number, x: Float64Array, from: number): void {
+export function solve(pattern: Pattern, values: Float64Array, x: Float64Array, from: number): void {
   const { size, row, column } = pattern;
-  const upper = offset + size;
+  const upper = size;
   const count = column.length;
   const lower = upper + count;
   for (let e = 0; e < count; e += 1) {
     const at = from + column[e]!;
     x[at] = x[at]! - values[lower + e]! * x[from + row[e]!]!;
   }
-  for (let k = 0; k < size; k += 1) x[from + k] = x[from + k]! * values[offset + k]!;
+  for (let k = 0; k < size; k += 1) x[from + k] = x[from + k]! * values[k]!;
   for (let e = count - 1; e >= 0; e -= 1) {
     const at = from + row[e]!;
     x[at] = x[at]! - values[upper + e]! * x[from + column[e]!]!;
+  }
+}
+
+/** `factor` for `many` matrices of one pattern that lie interleaved: value `at` of matrix i in at·many + i. */
+export function factorMany(pattern: Pattern, values: Float64Array, many: number): void {
+  const { size, start, column, target } = pattern;
+  const upper = size * many;
+  const lower = upper + column.length * many;
+  let t = 0;
+  for (let k = 0; k < size; k += 1) {
+    const pivot = k * many;
+    for (let i = pivot; i < pivot + many; i += 1) values[i] = 1 / values[i]!;
+    const first = start[k]!;
+    const end = start[k + 1]!;
+    for (let e = first; e < end; e += 1) {
+      const below = lower + e * many;
+      for (let i = 0; i < many; i += 1) values[below + i] = values[below + i]! * values[pivot + i]!;
+      for (let f = first; f < end; f += 1) {
+        const at = target[t]! * many;
+        const right = upper + f * many;
+        t += 1;
+        for (let i = 0; i < many; i += 1) values[at + i] = values[at + i]! - values[below + i]! * values[right + i]!;
+      }
+    }
+    for (let e = first; e < end; e += 1) {
+      const right = upper + e * many;
+      for (let i = 0; i < many; i += 1) values[right + i] = values[right + i]! * values[pivot + i]!;
+    }
+  }
+}
+
+/** `solve` with interleaved matrices, for right sides that lie interleaved too. */
+export function solveMany(pattern: Pattern, values: Float64Array, x: Float64Array, from: number, many: number): void {
+  const { size, row, column } = pattern;
+  const upper = size * many;
+  const count = column.length;
+  const lower = upper + count * many;
+  for (let e = 0; e < count; e += 1) {
+    const at = from + column[e]! * many;
+    const above = from + row[e]! * many;
+    const factors = lower + e * many;
+    for (let i = 0; i < many; i += 1) x[at + i] = x[at + i]! - values[factors + i]! * x[above + i]!;
+  }
+  for (let i = 0; i < upper; i += 1) x[from + i] = x[from + i]! * values[i]!;
+  for (let e = count - 1; e >= 0; e -= 1) {
+    const at = from + row[e]! * many;
+    const below = from + column[e]! * many;
+    const factors = upper + e * many;
+    for (let i = 0; i < many; i += 1) x[at + i] = x[at + i]! - values[factors + i]! * x[below + i]!;
   }
 }

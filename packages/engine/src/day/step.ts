@@ -4,9 +4,8 @@
 import { type Day, evaluate } from './day.ts';
 import { assembleHeat, freeze } from './heat-matrix.ts';
 import type { Method } from './rosenbrock.ts';
-import { solve } from './sparse-lu.ts';
-import { assembleTransport } from './transport-matrix.ts';
-import { freezeStreams } from './transport-state.ts';
+import { solve, solveMany } from './sparse-lu.ts';
+import { assembleTransport, freezeTransport, givenBack } from './transport-matrix.ts';
 
 export interface Step {
   readonly method: Method;
@@ -70,7 +69,7 @@ export function newStep(day: Day, method: Method): Step {
 /** Keeps what the coming attempts have in common. The day's rates are those of its present state. */
 export function startStep(day: Day, step: Step): void {
   freeze(day.plant.heat, day.heat, day.air, day.y);
-  freezeStreams(day.transport);
+  if (day.plant.transport.count > 0) freezeTransport(day.plant.transport, day.transport, day.air, day.c, day.y);
   step.observe?.(0, day.y, day.c, day.moment.time);
 }
 
@@ -84,7 +83,7 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
   const inverse = 1 / (method.gamma * length);
   const hasCells = plant.transport.count > 0;
   assembleHeat(plant.heat, day.heat, day.air, y, inverse, day.held);
-  if (hasCells) assembleTransport(plant.transport, day.transport, c, inverse);
+  if (hasCells) assembleTransport(plant.transport, day.transport, inverse);
   const drifts = setDrifts(day, step);
   for (let i = 0; i < method.stages; i += 1) {
     let heatRate = day.heatRate;
@@ -204,7 +203,7 @@ function solveHeatStage(
     if (row >= 0 && held[row] === 1) u[base + row] = 0;
   }
   for (let k = 0; k < step.starSlots.length; k += 1) u[base + step.starSlots[k]!] = 0;
-  solve(layout.pattern, heat.matrix, 0, u, base);
+  solve(layout.pattern, heat.matrix, u, base);
   for (let f = 0; f < heat.fixedRate.length; f += 1) u[base + firstFixed + f] = moved * heat.fixedRate[f]!;
   const { sensors } = plant.controls;
   for (let s = 0; s < sensors.length; s += 1) {
@@ -226,7 +225,7 @@ function solveCellStage(
   const { method, cellStages: v, sums } = step;
   const { transport: net } = day.plant;
   const { transport: state } = day;
-  const { zones, solved, cells, count, pattern, valueCount, volume, matrixOf } = net;
+  const { solved, cells, count, pattern, volume, carbon } = net;
   const size = day.c.length;
   const first = i * size;
   if (i === 0) v.set(rate);
@@ -237,36 +236,28 @@ function solveCellStage(
   }
   const moved = length * method.g[i]!;
   if (drifts) for (let k = 0; k < cells; k += 1) v[first + k] = v[first + k]! + moved * step.cellDrift[k]!;
-  for (let k = 0; k < count; k += 1) {
-    const base = first + k * zones;
-    const matrix = matrixOf[k]! * valueCount;
-    for (let place = solved; place < zones; place += 1) v[base + place] = moved * state.outsideRate[k * zones + place]!;
-    if (state.outsideMoves) {
-      for (const { row, place, position } of net.boundary) {
-        v[base + row] = v[base + row]! - state.matrix[matrix + position]! * v[base + place]!;
+  for (let cell = solved * count; cell < cells; cell += 1) v[first + cell] = moved * state.outsideRate[cell]!;
+  if (state.outsideMoves) {
+    for (const { row, place, position } of net.boundary) {
+      for (let k = 0; k < count; k += 1) {
+        const at = first + row * count + k;
+        v[at] = v[at]! - state.matrix[position * count + k]! * v[first + place * count + k]!;
       }
     }
-    solve(pattern, state.matrix, matrix, v, base);
   }
-  for (let l = 0; l < net.carbon.length; l += 1) {
-    v[first + cells + l] = (v[first + cells + l]! + caughtSlope(day, l, v, first)) / inverse;
+  const firstHeld = solved * count;
+  for (let l = 0; l < carbon.length; l += 1) {
+    const { to } = state.frozenCarbon[l]!;
+    if (to >= firstHeld) continue;
+    v[first + to] = v[first + to]! + givenBack(net, state, l, inverse) * v[first + cells + l]!;
   }
-}
-
-/** What a carbon bed catches more per second, kg/kg, when the concentrations change by `v`, with the frozen flows. */
-function caughtSlope(day: Day, l: number, v: Float64Array, first: number): number {
-  const { transport: net } = day.plant;
-  const { contaminant: k, path, recirculation, efficiency, perUnit } = net.carbon[l]!;
-  const base = first + k * net.zones;
-  if (path >= 0) {
-    const flow = day.heat.frozenFlow[path]! / net.referenceDensity;
-    const source = base + (flow >= 0 ? net.pathAt.a[path]! : net.pathAt.b[path]!);
-    return perUnit * efficiency * net.pass[k * (net.paths + 1) + path]! * Math.abs(flow) * v[source]!;
+  solveMany(pattern, state.matrix, v, first, count);
+  for (let l = 0; l < carbon.length; l += 1) {
+    const { from, cleaned, pass, steepness } = state.frozenCarbon[l]!;
+    const caught = carbon[l]!.perUnit * cleaned;
+    const fed = v[first + cells + l]! + caught * pass * v[first + from]!;
+    v[first + cells + l] = fed / (inverse + caught * steepness);
   }
-  if (day.transport.recirculationOn[recirculation] === 0) return 0;
-  const passes = 1 - net.recirculationEfficiency[k * net.recirculationFlow.length + recirculation]!;
-  const caught = passes * efficiency * net.recirculationFlow[recirculation]!;
-  return perUnit * caught * v[base + net.recirculationPlace[recirculation]!]!;
 }
 
 function heatError({ method, heatStages, watchedSlot, sums }: Step): number {
@@ -285,10 +276,12 @@ function heatError({ method, heatStages, watchedSlot, sums }: Step): number {
 function cellError(day: Day, { method, cellStages, endC, sums }: Step): number {
   const { transport: net } = day.plant;
   addStages(sums, day.c.length, method.e, cellStages, method.stages);
+  const { count, solved, scale } = net;
   let worst = 0;
-  for (let k = 0; k < net.count; k += 1) {
-    for (let cell = k * net.zones; cell < k * net.zones + net.solved; cell += 1) {
-      const share = Math.abs(sums[cell]!) / Math.max(net.scale[k]!, Math.abs(day.c[cell]!), Math.abs(endC[cell]!));
+  for (let place = 0; place < solved; place += 1) {
+    for (let k = 0; k < count; k += 1) {
+      const cell = place * count + k;
+      const share = Math.abs(sums[cell]!) / Math.max(scale[k]!, Math.abs(day.c[cell]!), Math.abs(endC[cell]!));
       if (!(share <= worst)) worst = share;
     }
   }

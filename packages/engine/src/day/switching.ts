@@ -257,7 +257,7 @@ function setBoundaries(day: Day): void {
     network.zones.forEach(({ name }, z) => {
       const profile = outside[name];
       if (profile === undefined) return;
-      const cell = k * plant.transport.zones + plant.transport.placeOf[z]!;
+      const cell = plant.transport.placeOf[z]! * plant.transport.count + k;
       c[cell] = courseValue(profile, moment.time);
       transport.outsideRate[cell] = courseSlope(profile, moment.time);
       transport.outsideMoves ||= transport.outsideRate[cell] !== 0;

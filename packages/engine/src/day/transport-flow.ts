@@ -17,7 +17,7 @@ export function evaluateTransport(
   time: number,
   into: Float64Array,
 ): void {
-  const { count, zones, solved } = net;
+  const { count, solved } = net;
   into.set(state.emission);
   for (let i = 0; i < state.fadingCount; i += 1) {
     const cell = state.fadingCell[i]!;
@@ -25,27 +25,33 @@ export function evaluateTransport(
   }
   findStreams(net, state, air, heat);
   const { from, to, volume, filter, count: streams } = state.streams;
-  const { pass } = net;
-  const width = net.paths + 1;
-  for (let k = 0; k < count; k += 1) {
-    const base = k * zones;
-    const filters = k * width;
-    for (let s = 0; s < streams; s += 1) {
-      const source = base + from[s]!;
-      const target = base + to[s]!;
-      const leaving = volume[s]! * c[source]!;
-      into[source] = into[source]! - leaving;
-      into[target] = into[target]! + leaving * pass[filters + filter[s]!]!;
+  const { pass, deposition, coagulation, paths } = net;
+  for (let s = 0; s < streams; s += 1) {
+    const source = from[s]! * count;
+    const target = to[s]! * count;
+    const flow = volume[s]!;
+    if (filter[s] === paths) {
+      for (let k = 0; k < count; k += 1) {
+        const leaving = flow * c[source + k]!;
+        into[source + k] = into[source + k]! - leaving;
+        into[target + k] = into[target + k]! + leaving;
+      }
+      continue;
     }
-    for (let cell = base; cell < base + solved; cell += 1) {
-      into[cell] = into[cell]! - (net.deposition[cell]! + net.coagulation[cell]! * c[cell]!) * c[cell]!;
+    const filters = filter[s]! * count;
+    for (let k = 0; k < count; k += 1) {
+      const leaving = flow * c[source + k]!;
+      into[source + k] = into[source + k]! - leaving;
+      into[target + k] = into[target + k]! + leaving * pass[filters + k]!;
     }
+  }
+  const firstHeld = solved * count;
+  for (let cell = 0; cell < firstHeld; cell += 1) {
+    into[cell] = into[cell]! - (deposition[cell]! + coagulation[cell]! * c[cell]!) * c[cell]!;
   }
   recirculate(net, state, c, into);
   catchOnCarbon(net, state, air, c, y, into);
-  for (let k = 0; k < count; k += 1) {
-    for (let cell = k * zones + solved; cell < (k + 1) * zones; cell += 1) into[cell] = state.outsideRate[cell]!;
-  }
+  for (let cell = firstHeld; cell < net.cells; cell += 1) into[cell] = state.outsideRate[cell]!;
 }
 
 /** Lists what moves, once for all contaminants. */
@@ -104,12 +110,13 @@ function fill({ forward, backward }: TransportState, duct: number, along: number
 }
 
 function recirculate(net: TransportNetwork, state: TransportState, c: Float64Array, into: Float64Array): void {
-  const many = net.recirculationFlow.length;
-  for (let r = 0; r < many; r += 1) {
+  const { count, recirculationFlow, recirculationPlace, recirculationEfficiency } = net;
+  for (let r = 0; r < recirculationFlow.length; r += 1) {
     if (state.recirculationOn[r] === 0) continue;
-    for (let k = 0; k < net.count; k += 1) {
-      const cell = k * net.zones + net.recirculationPlace[r]!;
-      into[cell] = into[cell]! - net.recirculationFlow[r]! * net.recirculationEfficiency[k * many + r]! * c[cell]!;
+    const place = recirculationPlace[r]! * count;
+    for (let k = 0; k < count; k += 1) {
+      const cleaned = recirculationFlow[r]! * recirculationEfficiency[r * count + k]!;
+      into[place + k] = into[place + k]! - cleaned * c[place + k]!;
     }
   }
 }
@@ -123,21 +130,21 @@ function catchOnCarbon(
   y: Float64Array,
   into: Float64Array,
 ): void {
-  const { carbon, cells, zones } = net;
+  const { carbon, cells, count } = net;
   for (let l = 0; l < carbon.length; l += 1) {
     const { law, slot, contaminant: k, path, recirculation, efficiency, perUnit } = carbon[l]!;
     state.carbonStar[l] = law(c[cells + l]!, y[slot]!);
     let caught = 0;
     if (path >= 0) {
       const flow = air.flow[path]! / net.referenceDensity;
-      const source = k * zones + (flow >= 0 ? net.pathAt.a[path]! : net.pathAt.b[path]!);
-      const target = k * zones + (flow >= 0 ? net.pathAt.b[path]! : net.pathAt.a[path]!);
-      const arriving = net.pass[k * (net.paths + 1) + path]! * c[source]!;
+      const source = (flow >= 0 ? net.pathAt.a[path]! : net.pathAt.b[path]!) * count + k;
+      const target = (flow >= 0 ? net.pathAt.b[path]! : net.pathAt.a[path]!) * count + k;
+      const arriving = net.pass[path * count + k]! * c[source]!;
       caught = Math.abs(flow) * efficiency * (arriving - state.carbonStar[l]!);
       into[target] = into[target]! - caught;
     } else if (state.recirculationOn[recirculation] === 1) {
-      const cell = k * zones + net.recirculationPlace[recirculation]!;
-      const filter = net.recirculationEfficiency[k * net.recirculationFlow.length + recirculation]!;
+      const cell = net.recirculationPlace[recirculation]! * count + k;
+      const filter = net.recirculationEfficiency[recirculation * count + k]!;
       caught = net.recirculationFlow[recirculation]! * efficiency * ((1 - filter) * c[cell]! - state.carbonStar[l]!);
       into[cell] = into[cell]! - caught;
     }

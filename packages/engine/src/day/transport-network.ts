@@ -1,5 +1,6 @@
 // Contaminants in typed arrays: what never changes during a day. Zones have places: those whose concentrations are solved come
-// first, in elimination order, then those that are held. The value of contaminant k at a place lies in cell k·zones + place.
+// first, in elimination order, then those that are held. The value of contaminant k at a place lies in cell place·count + k: what all
+// contaminants do alike runs over neighbours in memory.
 
 import type { CarbonBed, Network } from '../network/network.ts';
 import type { AirNetwork } from './air-network.ts';
@@ -24,17 +25,14 @@ export interface TransportNetwork {
   readonly deposition: Float64Array;
   /** V K, by cell. */
   readonly coagulation: Float64Array;
-  /** 1 - filter efficiency: k·(paths + 1) + p; the last column, 1, is for air that passes no filter. */
+  /** 1 - filter efficiency: p·count + k; p = paths, 1, is for air that passes no filter. */
   readonly paths: number;
   readonly pass: Float64Array;
   /** `pass` times 1 - efficiency of the path's carbon. */
   readonly through: Float64Array;
   readonly pattern: Pattern;
+  /** Values of each contaminant's matrix; value `at` of contaminant k lies in at·count + k. */
   readonly valueCount: number;
-  /** Which of the matrices a contaminant has: those that all losses have in common share one. */
-  readonly matrixOf: Int32Array;
-  /** Contaminant that stands for each matrix. */
-  readonly matrixLeader: Int32Array;
   /** Pairs of a solved place with a held one. */
   readonly boundary: readonly { readonly row: number; readonly place: number; readonly position: number }[];
   readonly pathAt: PlacePairs;
@@ -48,7 +46,7 @@ export interface TransportNetwork {
   readonly changeDuct: Int32Array;
   readonly recirculationPlace: Int32Array;
   readonly recirculationFlow: Float64Array;
-  /** By contaminant and recirculation. */
+  /** r·count + k. */
   readonly recirculationEfficiency: Float64Array;
   readonly carbon: readonly CarbonLoad[];
 }
@@ -125,20 +123,19 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
   });
   const byCell = (value: (k: number, z: number) => number): Float64Array =>
     Float64Array.from({ length: count * zones.length }, (_, cell) =>
-      value(Math.floor(cell / zones.length), zoneAt[cell % zones.length]!),
+      value(cell % count, zoneAt[Math.floor(cell / count)]!),
     );
   const ofSolved = (value: (k: number, z: number) => number): Float64Array =>
     byCell((k, z) => (held[z] === 1 ? 0 : zones[z]!.volume * value(k, z)));
   if (count > 0) requireVolumes(network, held);
   const carbon = carbonLoads(network, heat);
-  const width = network.paths.length + 1;
-  const pass = Float64Array.from({ length: count * width }, (_, i) => {
-    const one = network.paths[i % width];
-    return one === undefined ? 1 : 1 - (one.filterEfficiency[contaminants[Math.floor(i / width)]!.name] ?? 0);
+  const pass = Float64Array.from({ length: count * (network.paths.length + 1) }, (_, i) => {
+    const one = network.paths[Math.floor(i / count)];
+    return one === undefined ? 1 : 1 - (one.filterEfficiency[contaminants[i % count]!.name] ?? 0);
   });
   const through = pass.slice();
   for (const { path: p, contaminant: k, efficiency } of carbon) {
-    if (p >= 0) through[k * width + p] = through[k * width + p]! * (1 - efficiency);
+    if (p >= 0) through[p * count + k] = through[p * count + k]! * (1 - efficiency);
   }
   const clean = network.paths.map(
     ({ filterEfficiency }, p) => Object.keys(filterEfficiency).length === 0 && !carbon.some((load) => load.path === p),
@@ -149,19 +146,9 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
   const changeDuct = Int32Array.from(change, ([a, b]) => ductOf(a, b, plain));
   const deposition = ofSolved((k, z) => contaminants[k]!.deposition[zoneNames[z]!] ?? 0);
   const recirculationEfficiency = Float64Array.from({ length: count * recirculations.length }, (_, i) => {
-    const { name } = contaminants[Math.floor(i / recirculations.length)]!;
-    return recirculations[i % recirculations.length]!.efficiency[name] ?? 0;
+    const { efficiency } = recirculations[Math.floor(i / count)]!;
+    return efficiency[contaminants[i % count]!.name] ?? 0;
   });
-  const losses = contaminants.map(({ coagulation }, k) =>
-    [
-      coagulation === undefined ? 'plain' : k,
-      through.slice(k * width, (k + 1) * width).join(),
-      deposition.slice(k * zones.length, (k + 1) * zones.length).join(),
-      recirculationEfficiency.slice(k * recirculations.length, (k + 1) * recirculations.length).join(),
-      carbon.some(({ contaminant, recirculation }) => contaminant === k && recirculation >= 0) ? k : '',
-    ].join(';'),
-  );
-  const leaders = [...new Set(losses)];
   return {
     count,
     zones: zones.length,
@@ -179,8 +166,6 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
     through,
     pattern,
     valueCount: unused + 1,
-    matrixOf: Int32Array.from(losses, (loss) => leaders.indexOf(loss)),
-    matrixLeader: Int32Array.from(leaders, (loss) => losses.indexOf(loss)),
     boundary,
     pathAt: at(path),
     exchangeAt: at(exchange),

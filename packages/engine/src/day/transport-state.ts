@@ -15,6 +15,18 @@ export interface Streams {
   readonly entry: Int32Array;
 }
 
+export interface FrozenCarbon {
+  /** Cell the air comes from and cell it goes to, and the matrix position (to, from) of the contaminant. */
+  from: number;
+  to: number;
+  position: number;
+  /** m³/s of air that is cleaned entirely, and the share of it that passes the filter before. */
+  cleaned: number;
+  pass: number;
+  /** dC* over dload. */
+  steepness: number;
+}
+
 export interface TransportState {
   readonly recirculationOn: Uint8Array;
   /** Units/s that do not change between switches, by cell, then zeros for the carbon loads. */
@@ -37,6 +49,8 @@ export interface TransportState {
   streams: Streams;
   frozenStreams: Streams;
   readonly frozenConcentration: Float64Array;
+  /** Of each carbon bed as the step's matrix has it: what couples its load to the air. */
+  readonly frozenCarbon: readonly FrozenCarbon[];
   readonly matrix: Float64Array;
 }
 
@@ -57,7 +71,8 @@ export function newTransportState(net: TransportNetwork): TransportState {
     streams: newStreams(net),
     frozenStreams: newStreams(net),
     frozenConcentration: new Float64Array(net.cells),
-    matrix: new Float64Array(net.matrixLeader.length * net.valueCount),
+    frozenCarbon: net.carbon.map(() => ({ from: 0, to: 0, position: 0, cleaned: 0, pass: 0, steepness: 0 })),
+    matrix: new Float64Array(net.count * net.valueCount),
   };
 }
 
@@ -71,13 +86,6 @@ function newStreams(net: TransportNetwork): Streams {
     filter: new Int32Array(most),
     entry: new Int32Array(most),
   };
-}
-
-/** The streams of the last evaluation become those that the step's matrix has. */
-export function freezeStreams(state: TransportState): void {
-  const { streams } = state;
-  state.streams = state.frozenStreams;
-  state.frozenStreams = streams;
 }
 
 /** Adds a course that fades from `rate` with the time constant `time` since `start`. */

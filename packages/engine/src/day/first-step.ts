@@ -1,0 +1,48 @@
+// How long the first step after a jump may be. Something has switched, so the rates have jumped, and the quickest temperatures and
+// concentrations will run through a transient that no earlier step knows of. What a lone value that relaxes would be allowed is known
+// beforehand, and saves the steps that would be tried in vain.
+
+import type { Day } from './day.ts';
+import { diagonalOfHeat } from './heat-matrix.ts';
+import type { Step } from './step.ts';
+import { diagonalOfTransport } from './transport-matrix.ts';
+
+/**
+ * The error estimate of a value that relaxes with the time constant τ towards a place J τ away is J τ E(h/τ), E = R - R̂ of the
+ * method. E(z) lies below all of STEEP z³, LINEAR z and MOST (a test computes it).
+ */
+export const STEEP = 0.04;
+export const LINEAR = 0.0309;
+export const MOST = 0.48;
+
+export interface Rates {
+  readonly heat: Float64Array;
+  readonly cells: Float64Array;
+}
+
+/** s; the day's rates are those after the jump, `before` those until it. Infinite when nothing jumped. */
+export function firstLength(day: Day, step: Step, before: Rates, tolerance: number, relative: number): number {
+  const { plant, heat, transport, c } = day;
+  const { capacity } = plant.heat;
+  let length = Number.POSITIVE_INFINITY;
+  diagonalOfHeat(plant.heat, heat, day.air, day.y, step.sums);
+  for (let slot = 0; slot < plant.heat.layout.unknowns; slot += 1) {
+    if (step.watchedSlot[slot] === 0) continue;
+    const jump = Math.abs(day.heatRate[slot]! - before.heat[slot]!) / capacity[slot]!;
+    length = Math.min(length, allowed(jump / tolerance, capacity[slot]! / step.sums[slot]!));
+  }
+  const { count, solved, volume, scale } = plant.transport;
+  if (count > 0) diagonalOfTransport(plant.transport, transport, step.sums);
+  for (let cell = 0; cell < solved * count; cell += 1) {
+    const jump = Math.abs(day.transportRate[cell]! - before.cells[cell]!) / volume[cell]!;
+    const unit = relative * Math.max(scale[cell % count]!, Math.abs(c[cell]!));
+    length = Math.min(length, allowed(jump / unit, volume[cell]! / step.sums[cell]!));
+  }
+  return length;
+}
+
+/** Longest step whose error stays within one tolerance. `jump`: of the rate, tolerances/s. `time`: time constant, s. */
+function allowed(jump: number, time: number): number {
+  if (jump * time * MOST <= 1) return Number.POSITIVE_INFINITY;
+  return Math.max(1 / (LINEAR * jump), Math.cbrt((time * time) / (STEEP * jump)));
+}

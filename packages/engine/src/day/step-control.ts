@@ -1,0 +1,42 @@
+// Chooses the length of the next step from the errors of the last two. Errors mostly shrink from step to step while a transient dies
+// away; a control that looks at the last error alone lags behind that (K. Gustafsson, ACM Trans. Math. Softw. 20 (1994) 496; the
+// predictive form as in E. Hairer, G. Wanner, Solving ODEs II, 1996, IV.8, eq. 8.25; from memory).
+
+const SAFETY = 0.9;
+const MOST_GROWTH = 4;
+const MOST_SHRINKING = 0.2;
+const LEAST_ERROR = 0.01;
+/** After a jump the quickest part of the transient is over with the first step. */
+const AFTER_JUMP = 1.5;
+
+export interface StepControl {
+  /** Error and length of the last accepted step; 0 after a jump. */
+  lastError: number;
+  lastLength: number;
+}
+
+export function newStepControl(): StepControl {
+  return { lastError: 0, lastLength: 0 };
+}
+
+/** Factor for a step that has failed with an error above 1. `order`: exponent of the error estimate. */
+export function afterFailure(error: number, order: number): number {
+  return Math.max(0.1, SAFETY * error ** (-1 / order));
+}
+
+/** Length of the step after an accepted one. `failed`: it was accepted only after a longer one had failed. */
+export function nextLength(
+  control: StepControl,
+  length: number,
+  error: number,
+  order: number,
+  failed: boolean,
+): number {
+  const { lastError, lastLength } = control;
+  let factor = SAFETY * error ** (-1 / order);
+  if (lastError === 0) factor *= AFTER_JUMP;
+  else if (!failed) factor *= (length / lastLength) * (lastError / error) ** (1 / order);
+  control.lastError = Math.max(error, LEAST_ERROR);
+  control.lastLength = length;
+  return length * Math.min(failed ? 1 : MOST_GROWTH, Math.max(MOST_SHRINKING, factor));
+}
