@@ -77,6 +77,7 @@ export {
   formatClock,
   formatDuration,
   formatNumber,
+  formatNumberBeside,
   formatQuantity,
   shownUnitName,
 } from './units/format.ts';

@@ -13,12 +13,12 @@ const COSTS: readonly (readonly [want: Want, most: string])[] = [
   ['clean', 'cleanest'],
 ];
 
-/** Lines in plain words; sheets are called as `nameOf` says. */
-export function answerOf(comparison: Comparison, nameOf: NameOf): string[] {
+/** Lines in plain words; sheets are called as `nameOf` says. Where none meets all, `each` sheet's own breaches are told, if wanted. */
+export function answerOf(comparison: Comparison, nameOf: NameOf, each = true): string[] {
   const run = comparison.sheets.filter(({ fault }) => fault === undefined);
   if (run.length === 0) return ['Nothing was run.'];
   const meeting = comparison.meetAll.map((id) => run.find((sheet) => sheet.id === id)!);
-  return meeting.length > 0 ? whoMeets(meeting, comparison, nameOf) : whatBreaks(run, comparison, nameOf);
+  return meeting.length > 0 ? whoMeets(meeting, comparison, nameOf) : whatBreaks(run, comparison, nameOf, each);
 }
 
 function whoMeets(meeting: readonly Sheet[], comparison: Comparison, nameOf: NameOf): string[] {
@@ -42,7 +42,7 @@ function whoMeets(meeting: readonly Sheet[], comparison: Comparison, nameOf: Nam
   return [meets, `Of these none is least in money, noise and clean air at once: ${told.join('; ')}.`];
 }
 
-function whatBreaks(run: readonly Sheet[], comparison: Comparison, nameOf: NameOf): string[] {
+function whatBreaks(run: readonly Sheet[], comparison: Comparison, nameOf: NameOf, each: boolean): string[] {
   const titles = titlesById(comparison);
   const breaks = run.map(({ id, broken }) => ({
     id,
@@ -59,7 +59,7 @@ function whatBreaks(run: readonly Sheet[], comparison: Comparison, nameOf: NameO
       ? [`Air speed at each print is kept by ${list(still.map(({ id }) => nameOf(id)))}.`]
       : []),
     ...(common.length > 0 ? [`All break: ${common.join('; ')}.`] : []),
-    ...breaks.flatMap(({ id, titles: own }) => {
+    ...(each ? breaks : []).flatMap(({ id, titles: own }) => {
       const rest = own.filter((title) => !common.includes(title));
       return rest.length === 0
         ? []

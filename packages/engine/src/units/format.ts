@@ -120,6 +120,32 @@ export function formatBand(kind: KindName, low: number, high: number, system: Un
   return `${from} to ${to}${shown.unit === '' ? '' : ` ${shown.unit}`}`;
 }
 
+/**
+ * The number alone, in the unit in which `beside` is shown: for rows of a table that tell the unit once. Durations in hours and minutes.
+ *
+ * @example A small one in a row of large ones
+ * ```ts
+ * formatNumberBeside('energy', 360_000, 14_000_000); // => 0.1
+ * formatNumberBeside('duration', 4500, 9000); // => 1:15
+ * ```
+ */
+export function formatNumberBeside(
+  kind: KindName,
+  value: number,
+  beside: number,
+  system: UnitSystem = 'metric',
+): string {
+  if (kind === 'duration') return hoursAndMinutes(value);
+  const shown = shownUnit(kind, beside, system);
+  return formatNumber(inUnit(kind, value, shown), shown.decimals);
+}
+
+function hoursAndMinutes(seconds: number): string {
+  const minutes = Math.round(Math.abs(seconds) / 60);
+  const sign = seconds < 0 && minutes > 0 ? '-' : '';
+  return `${sign}${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
+}
+
 /** The unit alone in which a kind is shown, for table heads and axes. */
 export function shownUnitName(kind: KindName, value: number, system: UnitSystem = 'metric'): string {
   return kind === 'duration' ? 'h' : shownUnit(kind, value, system).unit;

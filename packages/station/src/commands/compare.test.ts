@@ -24,7 +24,7 @@ describe('stillair compare', () => {
     expect(usual.out).toMatch(/\n([A-C](, [A-C])*( and [A-C])? .*meets? every limit|No option meets every limit; )/);
     for (const want of ['cool', 'still', 'clean', 'quiet', 'cheap'])
       expect(usual.out).toMatch(new RegExp(`\n {2}${want} `));
-    expect(usual.out).toMatch(/\nwhat +A +B +C {2}limit\n/);
+    expect(usual.out).toMatch(/\n +A +B +C\nlimits broken\n +\d+ x/);
   });
 
   it('fits 80 columns, and tells every source that it marks', () => {
@@ -35,8 +35,24 @@ describe('stillair compare', () => {
   it('tells the worst of each question, and every finding only with --all', async () => {
     const all = await run({ all: true });
     expect(all.out.length).toBeGreaterThan(usual.out.length);
-    expect(usual.out).toMatch(/Every finding of every option, \d+ rows: --all\n$/);
+    expect(usual.out).toMatch(/\nEvery finding, \d+ rows: --all\n$/);
     expect(all.out).not.toMatch(/--all/);
+  });
+
+  it('tells bands and chances only with --bands or --all', async () => {
+    expect(usual.out).not.toMatch(/^90 % /m);
+    for (const options of [{ bands: true }, { all: true }]) {
+      const { out } = await run({ ...options, samples: 10 });
+      expect(out).toMatch(/^90 % .*\n10 % .*\nkept .* %$/m);
+    }
+  });
+
+  it('says of a part without a price that it has none, and does not call it cheapest', async () => {
+    const warmer = 'heats.warmer: { what: heater, bay: upper, power: 150 W, holds: 38 °C }';
+    const text = `${fixture('hall.yaml')}  warm: { title: a heater, edits: [{ add: { ${warmer} } }] }\n`;
+    const { out } = await run({ samples: 2 }, { files: { 'hall.yaml': text } });
+    expect(out).toMatch(/\n {2}D {2}warm: a heater, price not known\n/);
+    expect(out).toMatch(/\n {2}cheap {2}A 100 % /);
   });
 
   it('prints one JSON object, and nothing else, with --json', async () => {
