@@ -70,7 +70,9 @@ it('property: closed, the air at the electronics passes 35 °C on an ordinary da
   expect(share).toBeGreaterThanOrEqual(MOSTLY);
 });
 
-it('regression: the usual arrangement holds about 35 °C in two draws of three only', { timeout: 300_000 }, () => {
+it('regression: the usual arrangement holds about 35 °C in most draws, in fewer than four of five', {
+  timeout: 300_000,
+}, () => {
   const share = shareOf(runs('ventilated', 'ordinary'), (run) => Math.max(...hottest(run, 'electronicsAir')) <= 36);
   expect(share).toBeGreaterThan(0.55);
   expect(share).toBeLessThan(MOSTLY);
@@ -99,7 +101,9 @@ it('property: ABS and ASA print acceptably at 35 °C, which the still bay reache
   expect(share).toBeGreaterThanOrEqual(MOSTLY);
 });
 
-it('regression: a small exhaust fan with no inlet is starved in three draws of five only', { timeout: 300_000 }, () => {
+it('regression: a small exhaust fan with no inlet is starved in most draws, in fewer than four of five', {
+  timeout: 300_000,
+}, () => {
   const shares = runs('small-exhaust', 'ordinary').map((run) => deliveredShare(run, (START + END) / 2));
   const share = shares.filter((delivered) => delivered < 0.3).length / DRAWS;
   expect(share).toBeGreaterThan(0.5);
