@@ -29,8 +29,6 @@ export function setConductionMatrix(heat: HeatNetwork, state: HeatState): void {
 export function freeze(heat: HeatNetwork, state: HeatState, air: AirState, y: Float64Array): void {
   state.frozenFlow.set(air.flow);
   state.frozenCounter.set(air.counter);
-  state.frozenAlong.set(air.along);
-  state.frozenAgainst.set(air.against);
   const { a, b, count } = heat.radiation;
   for (let i = 0; i < count; i += 1) {
     const one = y[a[i]!]!;
@@ -88,7 +86,7 @@ function fill(heat: HeatNetwork, state: HeatState, air: AirState, y: Float64Arra
   }
   if (heat.stars.length > 0) addStars(heat, matrix, y);
   if (heat.convection.count > 0) addFilms(heat, state);
-  addCarried(heat, state);
+  addCarried(heat, state, air);
   for (let i = 0; i < heat.exchange.count; i += 1) {
     addPair(matrix, heat.exchange, i, state.frozenExchange[i]!, state.frozenExchange[i]!);
   }
@@ -131,16 +129,24 @@ function addFilms(heat: HeatNetwork, state: HeatState): void {
   }
 }
 
-function addCarried(heat: HeatNetwork, state: HeatState): void {
-  const { matrix, frozenAlong, frozenAgainst } = state;
-  const { aa, bb, ab, ba, count } = heat.carried;
-  for (let d = 0; d < count; d += 1) {
-    const toB = heat.heatCapacity * frozenAlong[d]!;
-    const toA = heat.heatCapacity * frozenAgainst[d]!;
-    matrix[bb[d]!] = matrix[bb[d]!]! + toB;
-    matrix[ba[d]!] = matrix[ba[d]!]! - toB;
-    matrix[aa[d]!] = matrix[aa[d]!]! + toA;
-    matrix[ab[d]!] = matrix[ab[d]!]! - toA;
+function addCarried(heat: HeatNetwork, state: HeatState, air: AirState): void {
+  const { matrix, frozenFlow, frozenCounter } = state;
+  const { aa, bb, ab, ba } = heat.carried;
+  const end = air.openCount + air.fixedCount;
+  for (let i = 0; i < end; i += 1) {
+    const p = air.openList[i]!;
+    const flow = frozenFlow[p]!;
+    const back = frozenCounter[p]!;
+    const toB = heat.heatCapacity * (flow > 0 ? flow + back : back);
+    const toA = heat.heatCapacity * (flow < 0 ? back - flow : back);
+    if (toB !== 0) {
+      matrix[bb[p]!] = matrix[bb[p]!]! + toB;
+      matrix[ba[p]!] = matrix[ba[p]!]! - toB;
+    }
+    if (toA !== 0) {
+      matrix[aa[p]!] = matrix[aa[p]!]! + toA;
+      matrix[ab[p]!] = matrix[ab[p]!]! - toA;
+    }
   }
 }
 
