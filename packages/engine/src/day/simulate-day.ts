@@ -44,6 +44,9 @@ const FIRST_STEP = 30;
 const SHORTEST = 1e-8;
 /** Steps between two questions to `stop`. */
 const QUESTION = 64;
+/** One step may err by this share of the tolerance, so that what steps add up to stays within it at the peaks of nearly all days. */
+const STEP_SHARE = 0.2;
+
 /** How near to its level a switch must end up, as a share of the tolerance. */
 const EVENT_SHARE = 0.05;
 const MOST_REPEATS = 8;
@@ -116,8 +119,8 @@ function runDay(day: Day, tolerance: number, options: DayOptions): Run {
     control: newStepControl(),
     books: options.ledger === true ? openBooks(day, step) : undefined,
     began: { y: day.y.slice(), c: day.c.slice() },
-    tolerance,
-    relative: tolerance * RELATIVE_PER_KELVIN,
+    tolerance: tolerance * STEP_SHARE,
+    relative: tolerance * STEP_SHARE * RELATIVE_PER_KELVIN,
     steps: 0,
     rejected: 0,
     length: FIRST_STEP,

@@ -41,7 +41,7 @@ describe('the length of the next step', () => {
     const predicted = nextLength(control, 10, 0.4, 3, false);
     expect(predicted).toBeGreaterThan(10 * 0.9 * 0.4 ** (-1 / 3));
   });
-  it('limit: after a failure the step does not grow, and never more than fourfold', () => {
+  it('limit: after a failure the step does not grow, and by fourfold at most', () => {
     const control = newStepControl();
     expect(nextLength(control, 10, 1e-6, 3, true)).toBe(10);
     expect(nextLength(control, 10, 1e-9, 3, false)).toBe(40);
