@@ -4,6 +4,8 @@
 import { firePlume, REFERENCE_DENSITY, streamFilm, virtualOrigin } from '@stillair/physics';
 import type { Bed, Cabinet, Chamber, Day, Job, Machine } from '../cabinet/cabinet.ts';
 import { DISCHARGE, LINEAR_BELOW, zoneAt } from './assemble-bays.ts';
+import { jobWindows } from './assemble-controls.ts';
+import { holdAir } from './assemble-heater.ts';
 import { ROOM } from './assemble-room.ts';
 import { addSheet, levelLength } from './assemble-shell.ts';
 import type { BayPlaces, MachinePlaces } from './assembly.ts';
@@ -58,7 +60,9 @@ function assembleMachine(
   const top = bay.zones.at(-1)!;
   const frameAir = zoneAt(bays, machine.bay, floor + machine.size.height / 2);
   const chamber =
-    machine.chamber === undefined ? undefined : addChamber(draft, cabinet, bays, id, machine, machine.chamber, start);
+    machine.chamber === undefined
+      ? undefined
+      : addChamber(draft, cabinet, day, bays, id, machine, machine.chamber, start);
   const printAir = chamber ?? bedZone;
   const plumeAir = chamber ?? top;
   const enclosure = chamber ?? machine.bay;
@@ -234,6 +238,7 @@ function addPlumes(
 function addChamber(
   draft: Draft,
   cabinet: Cabinet,
+  day: Day,
   bays: Readonly<Record<string, BayPlaces>>,
   id: string,
   machine: Machine,
@@ -307,21 +312,8 @@ function addChamber(
   if (chamber.lamp > 0)
     draft.heatSources.push({ name: `${name} lamp`, node: name, watts: chamber.lamp, active: printing });
   if (chamber.heater > 0) {
-    const thermostat = `${name} heater`;
-    draft.thermostats.push({
-      name: thermostat,
-      sensor: name,
-      on: chamber.heaterSet - 1,
-      off: chamber.heaterSet,
-      sense: 'below',
-      initial: false,
-    });
-    draft.heatSources.push({
-      name: thermostat,
-      node: name,
-      watts: chamber.heater,
-      active: { allOf: [printing, { thermostat }] },
-    });
+    const heater = { name: `${name} heater`, zone: name, watts: chamber.heater, set: chamber.heaterSet };
+    holdAir(draft, heater, jobWindows(day, [id], 0, 0));
   }
   return name;
 }

@@ -6,6 +6,7 @@ import { assembleDoors, assembleLeaks, assemblePaths } from './assemble-air.ts';
 import { assembleBays, zoneAt } from './assemble-bays.ts';
 import { assembleContaminants } from './assemble-contaminants.ts';
 import { assembleControl, assembleSensors, type ControlContext } from './assemble-controls.ts';
+import { holdAir } from './assemble-heater.ts';
 import { assembleMachines } from './assemble-machines.ts';
 import { assembleRoom, OUTDOORS, ROOM } from './assemble-room.ts';
 import { assembleShell } from './assemble-shell.ts';
@@ -13,6 +14,7 @@ import { assembleStirring } from './assemble-stirring.ts';
 import type { Assembly, BayPlaces } from './assembly.ts';
 import { type Draft, emptyDraft, houseConstants } from './draft.ts';
 import { enclosureWeights } from './enclosure-weights.ts';
+import type { When } from './network.ts';
 import { repeatDaily } from './repeat-daily.ts';
 
 /**
@@ -77,6 +79,12 @@ function assembleHeat(context: ControlContext, id: string, heat: HeatPart): void
     (cabinet.bays[heat.bay]?.z[0] ?? 0) + (heat.what === 'lamp' ? Number.POSITIVE_INFINITY : 0),
   );
   const { control } = assembleControl(context, id, heat.control);
+  const windows = windowsOf(control, context.day.length);
+  if (heat.water > 0) draft.emissions.push({ contaminant: 'water', zone, rate: heat.water, active: control });
+  if (heat.holds !== undefined && windows !== undefined && heat.watts > 0) {
+    holdAir(draft, { name: `heater ${id}`, zone, watts: heat.watts, set: heat.holds }, windows);
+    return;
+  }
   let active = control;
   if (heat.holds !== undefined) {
     const thermostat = `${id} thermostat`;
@@ -88,10 +96,15 @@ function assembleHeat(context: ControlContext, id: string, heat: HeatPart): void
       sense: 'below',
       initial: false,
     });
-    active = control === 'always' ? { thermostat } : { allOf: [control, { thermostat }] };
+    active = { allOf: [control, { thermostat }] };
   }
   draft.heatSources.push({ name: id, node: zone, watts: heat.watts, active });
-  if (heat.water > 0) draft.emissions.push({ contaminant: 'water', zone, rate: heat.water, active });
+}
+
+/** When something is on, if that does not depend on what is measured. */
+function windowsOf(control: When, length: number): readonly (readonly [number, number])[] | undefined {
+  if (control === 'always') return [[0, length]];
+  return 'windows' in control ? control.windows : undefined;
 }
 
 /** Share of the sun let through a pane that stays inside; the rest goes back out. Judgement for a furnished bay. */

@@ -272,6 +272,7 @@ export interface MachineMode {
 export interface NetworkMachine {
   readonly name: string;
   readonly bed?: {
+    /** A node, or (opt-in) a zone whose air a heater holds. */
     readonly node: string;
     readonly powerMax: number;
     /** Opt-in: the supply's loss follows the bed's power: watts into `node` = share·bed power. */

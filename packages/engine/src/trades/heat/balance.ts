@@ -38,6 +38,9 @@ export function balanceAt(run: DayRun, bay: string, until: number): BayBalance {
       ?.modes.find(({ name }) => name === (mode ?? 'idle'))?.powers;
     for (const { node, watts } of powers ?? []) if (inside.has(node)) machines += watts;
   }
+  for (const { name, bed } of network.machines)
+    if (run.cabinet.machines[name] === undefined && bed !== undefined && here.has(bed.node))
+      others += valueAt(courseOf(record, bedPowers, name), time);
   for (const { node, watts, active, profile } of network.heatSources)
     if (here.has(node) && profile === undefined) others += watts * valueAt(courseOn(run, active), time);
   for (const path of network.paths) {

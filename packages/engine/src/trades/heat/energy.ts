@@ -82,7 +82,12 @@ function savedSteps(run: DayRun, { job, machine, start, end }: Print, air: numbe
 export function energyByUser(run: DayRun): { beds: number; machines: number; fans: number; others: number } {
   const { record, cabinet } = run;
   const { network, bedPowers } = record;
-  const beds = bedPowers.names.reduce((sum, name) => sum + integralOf(courseOf(record, bedPowers, name)), 0);
+  // What holds air instead of a bed is a heater.
+  const held = (isBed: boolean): number =>
+    bedPowers.names
+      .filter((name) => (cabinet.machines[name] !== undefined) === isBed)
+      .reduce((sum, name) => sum + integralOf(courseOf(record, bedPowers, name)), 0);
+  const beds = held(true);
   const end = record.times[record.times.length - 1]!;
   const modes = network.machines.map(({ name, modes: of }) => {
     const powerOf = (mode: string): number =>
@@ -110,7 +115,7 @@ export function energyByUser(run: DayRun): { beds: number; machines: number; fan
   const others = Object.keys(cabinet.heats).reduce((sum, id) => {
     const source = network.heatSources.find(({ name }) => name === id);
     return source === undefined ? sum : sum + source.watts * timeOn(run, source.active);
-  }, 0);
+  }, held(false));
   return { beds, machines: modes.reduce((a, b) => a + b, 0) + supplies, fans, others };
 }
 
