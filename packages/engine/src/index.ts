@@ -50,6 +50,8 @@ export { judge } from './judge/judge.ts';
 export { runDay } from './judge/pipeline.ts';
 export type { Remark, Remarks } from './judge/remarks.ts';
 export { remarksOn } from './judge/remarks.ts';
+export type { SpreadFrom } from './judge/spread-from.ts';
+export { spreadFrom } from './judge/spread-from.ts';
 export type { CabinetSource, Evaluate, Outcome, Variant } from './judge/variants.ts';
 export { variantRunner } from './judge/variants.ts';
 export { assemble } from './network/assemble.ts';

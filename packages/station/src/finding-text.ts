@@ -26,13 +26,14 @@ export function limitText({ limit, unit }: Finding, units: UnitSystem): string {
   return `${limit.kind === 'at-most' ? 'at most' : 'at least'} ${quantity(unit, limit.value, units)}`;
 }
 
-/** Value, band and limit as one phrase: `52 °C at 14:50 (47 to 58 °C), at most 45 °C`. */
+/** Value, band and limit as one phrase, the band in the unit of the value: `52 °C at 14:50 (47 to 58), at most 45 °C`. */
 export function numbersText(finding: Finding, units: UnitSystem): string {
   if (finding.value === undefined) return finding.missing ?? 'an input is missing';
-  const band = bandText(finding, units);
+  const value = valueText(finding, units);
+  const band = withoutUnit(bandText(finding, units), unitOf(value));
   const at = finding.at === undefined ? '' : ` at ${formatClock(finding.at)}`;
   const limit = limitText(finding, units);
-  return `${valueText(finding, units)}${at}${band === '' ? '' : ` (${band})`}${limit === '' ? '' : `, ${limit}`}`;
+  return `${value}${at}${band === '' ? '' : ` (${band})`}${limit === '' ? '' : `, ${limit}`}`;
 }
 
 /** The limit beside a value that shows its unit: `≤ 45`. */

@@ -1,8 +1,9 @@
 // Judging a cabinet file for a command: on all cores, with a line of progress, and stopped when the person asks.
 
-import { type Judgement, judge, type ReadSource } from '@stillair/engine';
+import { type Judgement, judge, type ReadSource, type SpreadFrom } from '@stillair/engine';
 import type { Io } from './io.ts';
 import { progressLine } from './progress.ts';
+import { hanging } from './text.ts';
 import { openEvaluator } from './workers.ts';
 
 export interface JudgedOptions {
@@ -33,4 +34,44 @@ export function tellRun({ stopped, samples }: Pick<Judgement, 'stopped' | 'sampl
   if (!stopped && lost > 0) {
     io.err(`${lost} of ${samples.asked} samples could not be run: ${samples.faults.join('; ')}`);
   }
+}
+
+/** What the simulation of the days warned of, each said once, with its day where there are several; of one day alone if it is named. */
+export function notesText(
+  { warnings }: Pick<Judgement, 'warnings'>,
+  days: number,
+  width: number,
+  day?: string,
+): string {
+  return warnings
+    .filter((warning) => day === undefined || warning.day === day)
+    .map((warning) => hanging('note: ', `${days > 1 ? `${warning.day}: ` : ''}${warning.message}`, width))
+    .join('\n');
+}
+
+/** Below this share of the spread told apart, it is not said what it comes from. */
+const ENOUGH_KNOWN = 0.3;
+
+/** Where the bands come from, in two sentences at most; `ran` samples were run. */
+export function spreadText(
+  { assumed, scattering, findings, known, fromAssumed, most }: SpreadFrom,
+  ran: number,
+): string {
+  const counted = `${count(assumed, 'number')} the file does not give ${assumed === 1 ? 'is' : 'are'} assumed`;
+  if (ran === 0) return `${counted}; nothing was varied, so nothing is said of how surely.`;
+  const varied = `${counted} and ${scattering} more scatter; the bands (10 to 90 %) come from varying them.`;
+  if (findings === 0) return varied;
+  if (known < ENOUGH_KNOWN)
+    return `${varied} ${count(ran, 'sample')} cannot tell which of them matter most; more could (--samples).`;
+  const named = most.map(({ label, share }) => `${label} (${percent(share)})`).join(', ');
+  const what = findings === 1 ? 'what fails or is tight' : `the ${findings} that fail or are tight`;
+  return `${varied} Of the spread of ${what}, at least ${percent(fromAssumed)} is due to what is assumed; most of all to ${named}.`;
+}
+
+function count(number: number, what: string): string {
+  return `${number} ${what}${number === 1 ? '' : 's'}`;
+}
+
+function percent(share: number): string {
+  return `${Math.round(100 * share)} %`;
 }

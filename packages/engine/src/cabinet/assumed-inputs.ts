@@ -39,6 +39,8 @@ const labels: readonly (readonly [RegExp, string])[] = [
   [/^paths\.(.+)\.parts\.\d+\.seatDepth$/, 'depth of the seat of the filter of $1'],
   [/^paths\.(.+)\.parts\.\d+\.length$/, 'length of the duct of $1'],
   [/^paths\.(.+)\.parts\.\d+\.loss$/, 'resistance of a fitting of $1'],
+  [/^paths\.(.+)\.parts\.\d+\.opensAt$/, 'pressure that opens the flap of $1'],
+  [/^paths\.(.+)\.parts\.\d+\.leakArea$/, 'gaps of the flap of $1'],
   [/^paths\.(.+)\.parts\.\d+\.efficiency\.(.+)$/, '$2 taken out by the filter of $1'],
   [/^paths\.(.+)\.windCoefficient$/, 'wind at $1'],
   [/^sensors\.(.+)\.offset$/, 'error of sensor $1'],

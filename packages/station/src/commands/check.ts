@@ -1,15 +1,16 @@
 // stillair check FILE: one sentence, the remarks that matter most, and on request every finding.
 
-import { type Finding, nearest, type Remark, remarksOn, type UnitSystem } from '@stillair/engine';
-import { aboutText, bandText, numbersText, shortLimit, unitOf, valueText, withoutUnit } from '../finding-text.ts';
-import { type Ink, inkFor } from '../ink.ts';
+import { type Finding, nearest, remarksOn, spreadFrom, type UnitSystem } from '@stillair/engine';
+import { bandText, shortLimit, unitOf, valueText, withoutUnit } from '../finding-text.ts';
+import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
-import { judged, tellRun } from '../judged.ts';
+import { judged, notesText, spreadText, tellRun } from '../judged.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { sourceNotes } from '../source-notes.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { exitCodeOf, inked, verdictOrder, verdictWords } from '../verdict-words.ts';
+import { remarkText, type Shown } from './remark-text.ts';
 
 export interface CheckOptions {
   readonly all?: boolean;
@@ -20,9 +21,6 @@ export interface CheckOptions {
   readonly samples: number;
   readonly workers?: number;
 }
-
-/** Findings of one cause that are told in full; the others are counted. */
-const TOLD = 2;
 
 export async function check(file: string, options: CheckOptions, io: Io): Promise<ExitCode> {
   const source = await loadCabinet(file, 'check', io);
@@ -38,16 +36,21 @@ export async function check(file: string, options: CheckOptions, io: Io): Promis
     .filter(({ trade }) => options.trade === undefined || trade === options.trade)
     .filter(({ day }) => options.day === undefined || day === options.day);
   const remarks = remarksOn(findings);
+  const spread = spreadFrom(findings, source.origins);
 
   if (options.json) {
-    const { samples, stopped } = judgement;
-    const answer = { version: 1, file, cabinet: cabinet.title, opening: remarks.opening, samples, stopped, findings };
-    io.out(JSON.stringify(answer, null, 2));
+    const { samples, stopped, warnings } = judgement;
+    const { title } = cabinet;
+    const run = { samples, stopped, warnings, spread };
+    io.out(JSON.stringify({ version: 1, file, cabinet: title, opening: remarks.opening, ...run, findings }, null, 2));
   } else {
     const ink = inkFor(io);
     const shown = { units: options.units, days: days.length, width: io.columns, ink };
     io.out(`${ink.strong(cabinet.title)}\n${remarks.opening}`);
     for (const [at, remark] of remarks.first.entries()) io.out(`\n${remarkText(remark, at + 1, shown)}`);
+    io.out(`\n${hanging('', spreadText(spread, judgement.samples.ran), io.columns)}`);
+    const notes = notesText(judgement, days.length, io.columns, options.day);
+    if (notes !== '') io.out(`\n${notes}`);
     if (options.all) io.out(`\n${everything(findings, shown)}`);
     else io.out(`\n${whereMore(file, findings, remarks.rest.length, shown)}`);
   }
@@ -55,54 +58,11 @@ export async function check(file: string, options: CheckOptions, io: Io): Promis
   return io.stop.aborted ? 130 : exitCodeOf(findings);
 }
 
-interface Shown {
-  readonly units: UnitSystem;
-  readonly days: number;
-  readonly width: number;
-  readonly ink: Ink;
-}
-
 function refuse(what: string, word: string, known: readonly string[], io: Io): 2 {
   const near = nearest(word, known);
   const advice = near === undefined ? `there are: ${known.join(', ')}` : `did you mean ${near}?`;
   io.err(`stillair check: there is no ${what} "${word}"; ${advice}`);
   return 2;
-}
-
-function remarkText({ cause, verdict, findings, mend }: Remark, number: number, shown: Shown): string {
-  const { width, ink } = shown;
-  const head = hanging(`${number}. ${inked(ink, verdict, verdictWords[verdict])}  `, cause, width);
-  const told = findings.slice(0, TOLD).map((finding) => findingText(finding, cause, verdict, shown));
-  const more = findings.length - TOLD;
-  const others = more > 0 ? [`   and ${more} more of the same cause`] : [];
-  const worse = mend === undefined || mend.worsens.length === 0 ? '' : `; but worse then: ${mend.worsens.join(', ')}`;
-  const then = mend === undefined ? '' : `${mend.of === undefined ? '' : `${mend.of} `}${verdictWords[mend.verdict]}`;
-  const cure = mend === undefined ? '' : `${mend.says} (then ${then})${worse}`;
-  return [
-    head,
-    ...told,
-    ...others,
-    ...(cure === ''
-      ? []
-      : [hanging(mend?.of === undefined ? '   to mend: ' : '   to mend a part of it: ', cure, width)]),
-  ].join('\n');
-}
-
-/** What it is, its numbers, and whose limit it is held against. */
-function findingText(
-  finding: Finding,
-  cause: string,
-  worst: Finding['verdict'],
-  { units, days, width, ink }: Shown,
-): string {
-  const title = finding.title === cause ? '' : `${finding.title}, `;
-  const verdict = finding.verdict === worst ? '' : `${verdictWords[finding.verdict]}: `;
-  const lines = [
-    hanging('   ', `${title}${aboutText(finding, days)}`, width),
-    hanging('     ', `${verdict}${numbersText(finding, units)}`, width),
-  ];
-  if (finding.limit !== undefined) lines.push(ink.faint(hanging('     limit: ', finding.limit.source, width)));
-  return lines.join('\n');
 }
 
 /** Every finding by trade and day, worst first; the sources of their limits beneath, by number. */

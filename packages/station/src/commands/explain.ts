@@ -4,7 +4,7 @@ import { type Finding, nearest, type Origin, type Origins, originAt, type UnitSy
 import { limitText, numbersText, quantity } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
-import { judged, tellRun } from '../judged.ts';
+import { judged, notesText, tellRun } from '../judged.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { hanging } from '../text.ts';
 import { exitCodeOf, inked, verdictWords } from '../verdict-words.ts';
@@ -52,6 +52,8 @@ export async function explain(file: string, asked: string, options: ExplainOptio
   }
   tellDrivers(finding, source.origins, say, () => io.out(`\n${ink.strong('What its spread comes from')}`));
   tellTried(finding, options.units, say, () => io.out(`\n${ink.strong('What was tried')}`));
+  const notes = notesText(judgement, Object.keys(source.cabinet.days).length, io.columns, finding.day);
+  if (notes !== '') io.out(`\n${notes}`);
   tellRun(judgement, io);
   return io.stop.aborted ? 130 : exitCodeOf([finding]);
 }
