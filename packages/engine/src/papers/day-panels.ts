@@ -1,6 +1,7 @@
 // What the picture of a day shows: strips for what happens when, and panels of lines over the same hours. Only choosing, no drawing.
 
 import type { Cabinet, Job } from '../cabinet/cabinet.ts';
+import { guidelines } from '../trades/air-quality/limits.ts';
 import { fanShares } from '../trades/air-ways.ts';
 import type { Course } from '../trades/course.ts';
 import type { DayRun } from '../trades/measure.ts';
@@ -30,16 +31,27 @@ export interface Band {
 export interface Level {
   readonly value: number;
   readonly label: string;
+  /** A mean over the day is held against it, not each moment: drawn thinner, so that nobody takes a line above it for a breach. */
+  readonly ofMean?: boolean;
+}
+
+/** Something that happens at one time and shows in the lines, such as an opened door. */
+export interface Mark {
+  readonly time: number;
+  readonly label: string;
 }
 
 export interface Panel {
   readonly title: string;
   readonly unit: string;
+  /** What a level is, in more words than its label has room for. */
+  readonly note?: string;
   readonly scale: 'straight' | 'decades';
   readonly height: number;
   readonly lines: readonly Line[];
   readonly bands: readonly Band[];
   readonly levels: readonly Level[];
+  readonly marks: readonly Mark[];
 }
 
 export interface Bar {
@@ -127,6 +139,7 @@ function bayPanel({ cabinet, day, assembly, record }: DayRun, bay: string, units
     lines: [...zoneLines, ...chamberLines, room],
     bands: jobs.map((job) => materialBand(cabinet, job, shown)),
     levels: limit === undefined ? [] : [{ value: shown(limit), label: 'electronics limit' }],
+    marks: doorMarks(cabinet, day, bay),
   };
 }
 
@@ -163,9 +176,30 @@ function contaminantPanels({ cabinet, day, assembly, record }: DayRun): Panel[] 
         height: 110,
         lines: [...lines, { label: assembly.room, pen: 'dotted', points: points(assembly.room) }],
         bands: [],
-        levels: [],
+        ...(perCm3 ? particleLevel(cabinet) : { levels: [] }),
+        marks: doorMarks(cabinet, day),
       };
     });
+}
+
+/** The room's guideline for the mean of a day; the person's own limit takes its place. */
+function particleLevel({ limits }: Cabinet): Pick<Panel, 'levels' | 'note'> {
+  const { id, value } = guidelines.find((guideline) => guideline.id === 'room-particles-24h')!;
+  const own = limits[id];
+  const whose = own === undefined ? 'WHO 2021, good practice' : 'own limit';
+  return {
+    levels: [
+      { value: (own ?? value) / 1e6, label: own === undefined ? 'WHO, 24 h mean' : 'own, 24 h mean', ofMean: true },
+    ],
+    note: `thin line: ${whose}, for the mean of 24 h in the room`,
+  };
+}
+
+/** When a door was opened, of one bay or of any. */
+function doorMarks({ doors, days }: Cabinet, day: string, bay?: string): Mark[] {
+  return days[day]!.doorOpenings.filter(({ door }) => bay === undefined || doors[door]!.bays.includes(bay)).map(
+    ({ door, start }) => ({ time: start, label: /door/i.test(door) ? door : `${door} door` }),
+  );
 }
 
 function powerPanel(run: DayRun): Panel[] {
@@ -179,7 +213,7 @@ function powerPanel(run: DayRun): Panel[] {
     };
   });
   const panel = { title: 'Power drawn by the machines', unit: 'W', scale: 'straight', height: 90 } as const;
-  return lines.length === 0 ? [] : [{ ...panel, lines, bands: [], levels: [] }];
+  return lines.length === 0 ? [] : [{ ...panel, lines, bands: [], levels: [], marks: [] }];
 }
 
 function machinesIn(cabinet: Cabinet, bay: string) {

@@ -45,6 +45,30 @@ describe('dayPicture', () => {
     expect(dayPicture(madeUpDay({ limit: 273.15 + 70 }))).not.toContain('class="over"');
   });
 
+  it('exact: marks each opening of a door in the panels of air, and the guideline for particles by its own thin line', () => {
+    expect(picture.match(/class="mark"/g)).toHaveLength(2);
+    expect(picture.match(/>front door<\/text>/g)).toHaveLength(2);
+    expect(picture).toContain('>WHO, 24 h mean</text>');
+    expect(picture).toContain('>thin line: WHO 2021, good practice, for the mean of 24 h in the room</text>');
+    const y = /y1="([\d.]+)"[^>]*class="level mean"/.exec(picture)?.[1];
+    // The scale runs from 10³ to 10⁶: the guideline of 10⁴ lies a third of the way up, with its tick.
+    expect(picture).toMatch(new RegExp(`y="${(Number(y) + 4).toFixed(2).replace(/\\.?0+$/, '')}"[^>]*>10⁴</text>`));
+  });
+
+  it('exact: a person’s own limit takes the place of the guideline', () => {
+    const day = madeUpDay();
+    const own = { ...day, cabinet: { ...day.cabinet, limits: { 'room-particles-24h': 5e9 } } };
+    expect(dayPicture(own)).toContain('>own, 24 h mean</text>');
+  });
+
+  it('exact: ticks between decades are written as what they are', () => {
+    const day = madeUpDay();
+    const particles = day.record.concentrations['particles']!;
+    const still = { ...particles, values: particles.values.map(() => 3e9) };
+    const calm = dayPicture({ ...day, record: { ...day.record, concentrations: { particles: still } } });
+    for (const tick of ['10³', '2·10³', '5·10³', '10⁴']) expect(calm.split(`>${tick}</text>`), tick).toHaveLength(2);
+  });
+
   it('exact: writes degrees Fahrenheit when asked', () => {
     expect(dayPicture(madeUpDay(), { units: 'imperial' })).toContain('Air in bay lower, °F');
   });
@@ -138,6 +162,8 @@ function madeUpDay({ limit = 273.15 + 50 }: { limit?: number } = {}): DayRun {
   const cabinet = {
     title: 'Two <boxes> & a door',
     bays: { lower: {} },
+    doors: { front: { bays: ['lower'] } },
+    limits: {},
     machines: { left: { bay: 'lower', electronicsInside: true, electronicsLimit: limit } },
     paths: { exhaust: { parts: [] } },
     materials: { ABS: { emissions: { particles: {} }, bandWell: [273.15 + 40, 273.15 + 60] } },

@@ -7,7 +7,9 @@ import {
   type Band,
   dayPanels,
   dayStrips,
+  type Level,
   type Line,
+  type Mark,
   type Panel,
   type Pen,
   type Strip,
@@ -43,7 +45,8 @@ const dashes: Readonly<Record<Pen, string | undefined>> = {
 const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}
 .title{font-size:20px}.faint{fill:${faint}}.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:${faint};font-variant-numeric:tabular-nums}
 .alarm{fill:${accent}}.line{fill:none;stroke:${ink};stroke-width:1.4;stroke-linejoin:round}.over{fill:none;stroke:${accent};stroke-width:2.4}
-.hair{stroke:${hairline};stroke-width:1}.frame{stroke:${ink};stroke-width:.8;fill:none}.level{stroke:${accent};stroke-width:1.2;stroke-dasharray:12 3}
+.hair{stroke:${hairline};stroke-width:1}.frame{stroke:${ink};stroke-width:.8;fill:none}.level{stroke:${accent};stroke-width:1.2;stroke-dasharray:12 3}.mean{stroke-width:.7;stroke-dasharray:4 3}
+.mark{stroke:${ink};stroke-width:.7;stroke-dasharray:1 3}.flag{fill:${ink}}
 .job{fill:${paper};stroke:${ink};stroke-width:1}.running,.open{fill:${ink}}.lead{stroke:${faint};stroke-width:.6}`;
 
 /** Draws one simulated day; `units` changes what temperatures are written in. */
@@ -111,7 +114,7 @@ function drawStrip({ label: name, kind, bars }: Strip, top: number, time: Scale)
 }
 
 function drawPanel(panel: Panel, top: number, time: Scale, at: number): string {
-  const { height, lines, bands, levels } = panel;
+  const { height, lines, bands, levels, marks } = panel;
   const values = [
     ...lines.flatMap(({ points }) => points.map(([, value]) => value)),
     ...bands.flatMap(({ low, high }) => [low, high]),
@@ -124,10 +127,15 @@ function drawPanel(panel: Panel, top: number, time: Scale, at: number): string {
     ...lines.map((line) => ({
       text: line.label,
       at: y(line.points.at(-1)?.[1] ?? 0),
-      pen: line.pen,
+      stroke: { class: 'line', ...stroke(line.pen) },
       class: undefined,
     })),
-    ...levels.map((level) => ({ text: level.label, at: y(level.value), pen: undefined, class: 'alarm' })),
+    ...levels.map((level) => ({
+      text: level.label,
+      at: y(level.value),
+      stroke: { class: levelClass(level) },
+      class: 'alarm',
+    })),
   ];
   const places = labelPlaces(
     ends.map((end) => end.at),
@@ -137,14 +145,19 @@ function drawPanel(panel: Panel, top: number, time: Scale, at: number): string {
   );
   return [
     label(LEFT, top - 9, `${panel.title}, ${panel.unit}`, { class: 'head' }),
+    ...(panel.note === undefined
+      ? []
+      : [label(LEFT + PLOT, top - 9, panel.note, { class: 'tick', 'text-anchor': 'end' })]),
     ...scale.ticks.flatMap((tick) => [
       element('line', { x1: LEFT, y1: y(tick), x2: LEFT + PLOT, y2: y(tick), class: 'hair' }),
       label(LEFT - 8, y(tick) + 4, tickText(tick, scale, panel.scale), { class: 'tick', 'text-anchor': 'end' }),
     ]),
     ...bands.map((band) => drawBand(band, x, y)),
-    ...levels.map(({ value }) =>
-      element('line', { x1: LEFT, y1: y(value), x2: LEFT + PLOT, y2: y(value), class: 'level' }),
-    ),
+    ...levels.map((level) => {
+      const at = y(level.value);
+      return element('line', { x1: LEFT, y1: at, x2: LEFT + PLOT, y2: at, class: levelClass(level) });
+    }),
+    ...drawMarks(marks, x, top, height),
     ...lines.flatMap((line, index) => drawLine(line, x, y, `over-${at}-${index}`, top)),
     element('line', { x1: LEFT, y1: top, x2: LEFT, y2: top + height, class: 'frame' }),
     ...ends.flatMap((end, index) => {
@@ -152,11 +165,7 @@ function drawPanel(panel: Panel, top: number, time: Scale, at: number): string {
       const text = label(LEFT + PLOT + 40, place + 4, cutTo(end.text, RIGHT - 44), { class: end.class });
       const lead = element('line', { x1: LEFT + PLOT + 1, y1: end.at, x2: LEFT + PLOT + 9, y2: place, class: 'lead' });
       const sample = { x1: LEFT + PLOT + 10, y1: place, x2: LEFT + PLOT + 34, y2: place };
-      return [
-        lead,
-        element('line', { ...sample, class: end.pen === undefined ? 'level' : 'line', ...stroke(end.pen) }),
-        text,
-      ];
+      return [lead, element('line', { ...sample, ...end.stroke }), text];
     }),
   ].join('\n');
 }
@@ -183,6 +192,30 @@ function drawLine(line: Line, x: (s: number) => number, y: (v: number) => number
   if (alarmAbove === undefined || line.points.every(([, value]) => value <= alarmAbove)) return [path];
   const above = element('rect', { x: LEFT, y: top - 4, width: PLOT, height: Math.max(0, y(alarmAbove) - top + 4) });
   return [path, element('clipPath', { id }, above), element('path', { d, class: 'over', 'clip-path': `url(#${id})` })];
+}
+
+function levelClass({ ofMean = false }: Level): string {
+  return ofMean ? 'level mean' : 'level';
+}
+
+/** A dotted line down the panel under a small flag; the name stands on that side of the flag where it meets no other, if there is one. */
+function drawMarks(marks: readonly Mark[], x: (s: number) => number, top: number, height: number): string[] {
+  const sorted = [...marks].sort((a, b) => a.time - b.time);
+  let taken = LEFT;
+  return sorted.flatMap(({ time, label: text }, index) => {
+    const at = x(time);
+    const next = index + 1 < sorted.length ? x(sorted[index + 1]!.time) : LEFT + PLOT;
+    const length = textLength(text, 11) + 12;
+    const side = at + length <= next ? 1 : at - length >= taken ? -1 : 0;
+    taken = at + (side > 0 ? length : 6);
+    return [
+      element('line', { x1: at, y1: top, x2: at, y2: top + height, class: 'mark' }),
+      element('path', { d: `M${short(at - 3)} ${short(top)}h6l-3 5z`, class: 'flag' }),
+      ...(side === 0
+        ? []
+        : [label(at + 6 * side, top + 9, text, { class: 'tick', 'text-anchor': side < 0 ? 'end' : undefined })]),
+    ];
+  });
 }
 
 function stroke(pen: Pen | undefined): Attributes {
@@ -232,8 +265,9 @@ const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 function tickText(value: number, { ticks }: Scale, kind: Panel['scale']): string {
   const plain = ticks.every((tick) => tick >= 0.01 && tick <= 1000);
   if (kind === 'straight' || plain) return `${value}`.replace('-', '−');
-  const power = Math.round(Math.log10(value));
-  return `10${power < 0 ? '⁻' : ''}${String(Math.abs(power)).replaceAll(/\d/g, (digit) => superscripts[Number(digit)]!)}`;
+  const power = Math.floor(Math.log10(value) + 1e-9);
+  const times = Math.round(value / 10 ** power);
+  return `${times === 1 ? '' : `${times}·`}10${power < 0 ? '⁻' : ''}${String(Math.abs(power)).replaceAll(/\d/g, (digit) => superscripts[Number(digit)]!)}`;
 }
 
 /** Width of a text as set, about: serif letters are half as wide as tall. */
