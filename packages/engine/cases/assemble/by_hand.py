@@ -363,6 +363,10 @@ def network(two_zones, held):
             paths.append(dict(name=f"open door at {zone}", type="tall_opening", **{"from": zone}, to="room", z_m=low, Cd=DISCHARGE, width_m=WIDTH, height_m=high - low, dp_lin_Pa=LINEAR, open=dict(windows=[[12.5 * 3600, 12.5 * 3600 + 120]])))
 
     paths.append(dict(name="intake", type="orifice", **{"from": "room"}, to=parts["lower"][0][0], z_m=0.06, Cd=0.61, area_m2=0.12 * 0.05, count=2, dp_lin_Pa=LINEAR))
+    # The slot reaches from 1280 to 1380 mm, across the border of low and high air: a piece into each, at its own middle.
+    across = [(zone, max(low, 1.28), min(high, 1.38)) for zone, low, high in parts["upper"]]
+    for number, (zone, low, high) in enumerate(across, 1):
+        paths.append(dict(name="slot" if number == 1 else f"slot {number}", type="orifice", **{"from": "room"}, to=zone, z_m=(low + high) / 2, Cd=0.61, area_m2=0.06 * (high - low), count=1, dp_lin_Pa=LINEAR))
     # The shelf's hole lies at 869 mm: above the lower bay and below the upper one, so between its top and the other's floor.
     paths.append(dict(name="shelf-grid", type="orifice", **{"from": top["lower"]}, to=parts["upper"][0][0], z_m=0.869, Cd=0.65, area_m2=0.1 * 0.08, count=1, dp_lin_Pa=LINEAR))
     # And both ways through it while the lower air is warmer and no net flow floods it: Cooper 1989 again.

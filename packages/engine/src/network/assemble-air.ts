@@ -17,6 +17,7 @@ import { speedAlongBoards } from './assemble-stirring.ts';
 import type { BayPlaces, PathPlaces } from './assembly.ts';
 import { ductResistance } from './duct-resistance.ts';
 import { holeExchange } from './hole-exchange.ts';
+import { holePieces } from './hole-pieces.ts';
 import type { AirPath, Fan, FanPath, MinorLoss } from './network.ts';
 import { sectionArea } from './section-area.ts';
 import { seriesFlow } from './series-flow.ts';
@@ -207,22 +208,47 @@ function assemblePath(context: ControlContext, id: string, path: CabinetPath): P
     };
   }
 
-  const from = endOf(context, id, path, path.from);
-  const to = endOf(context, id, path, path.to);
-  const base = { name: id, from, to, z: path.place.z, open: 'always' as const, filterEfficiency: efficiency };
-  draft.paths.push(simpleHole(path, base) ?? { ...base, type: 'fan-path', ...series });
-  const [fromBay, toBay] = [context.cabinet.bays[path.from], context.cabinet.bays[path.to]];
-  if (fromBay !== undefined && toBay !== undefined) {
-    const ends = [
-      { bay: fromBay, zone: from },
-      { bay: toBay, zone: to },
-    ] as const;
-    const exchange = holeExchange(id, path, ends);
-    if (exchange !== undefined) draft.exchanges.push(exchange);
+  const pieces = holePieces(
+    path,
+    [path.from, path.to].flatMap((end) => (bays[end]?.zones.length === 2 ? bays[end] : [])),
+  );
+  const names = pieces.map((_, index) => (index === 0 ? id : `${id} ${index + 1}`));
+  const [from, to] = [endOf(context, id, path, path.from), endOf(context, id, path, path.to)];
+  const zonesAt = (z: number) => ({
+    from: path.from === OUTDOORS ? from : zoneAt(bays, path.from, z),
+    to: path.to === OUTDOORS ? to : zoneAt(bays, path.to, z),
+  });
+  for (const [index, { z, share }] of pieces.entries()) {
+    const base = { name: names[index]!, ...zonesAt(z), z, open: 'always' as const, filterEfficiency: efficiency };
+    draft.paths.push(simpleHole(path, base, share) ?? { ...base, type: 'fan-path', ...series });
+    bothWays(context, path, base, share);
   }
   if (path.to !== OUTDOORS) heat(to);
   carbon(bays[path.from] !== undefined ? from : to);
-  return { kind: 'path', name: id, fans: fans.map(({ name }) => name), efficiency: withCarbon(path, efficiency) };
+  return {
+    kind: 'path',
+    name: id,
+    pieces: names,
+    fans: fans.map(({ name }) => name),
+    efficiency: withCarbon(path, efficiency),
+  };
+}
+
+/** A hole between two bays lets air pass both ways beside its net flow. */
+function bothWays(
+  { draft, cabinet }: ControlContext,
+  path: CabinetPath,
+  { name, from, to }: Pick<AirPath, 'name' | 'from' | 'to'>,
+  share: number,
+): void {
+  const [fromBay, toBay] = [cabinet.bays[path.from], cabinet.bays[path.to]];
+  if (fromBay === undefined || toBay === undefined) return;
+  const ends = [
+    { bay: fromBay, zone: from },
+    { bay: toBay, zone: to },
+  ] as const;
+  const exchange = holeExchange(name, path, ends, share);
+  if (exchange !== undefined) draft.exchanges.push(exchange);
 }
 
 /** Zone of one end; an end outdoors feels the wind. */
@@ -236,6 +262,7 @@ function endOf({ draft, cabinet, bays }: ControlContext, id: string, path: Cabin
 function simpleHole(
   path: CabinetPath,
   base: Pick<AirPath, 'name' | 'from' | 'to' | 'z' | 'open' | 'filterEfficiency'>,
+  share: number,
 ): AirPath | undefined {
   const [only, ...rest] = path.parts;
   if (only?.part !== 'hole' || rest.length > 0) return undefined;
@@ -243,7 +270,7 @@ function simpleHole(
     ...base,
     type: 'orifice',
     dischargeCoefficient: only.dischargeCoefficient,
-    area: sectionArea(only.section),
+    area: share * sectionArea(only.section),
     count: only.count,
     linearBelow: LINEAR_BELOW,
   };

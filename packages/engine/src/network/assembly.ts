@@ -38,6 +38,8 @@ export interface PathPlaces {
   /** Air path of the network, or recirculation when the path turns a bay's own air round. */
   readonly kind: 'path' | 'recirculation';
   readonly name: string;
+  /** Paths of the network that it became: more than one for a hole across the border of low and high air. None when turned round. */
+  readonly pieces?: readonly string[];
   readonly fans: readonly string[];
   /** Recirculations run at their own operating point, m³/s. */
   readonly flow?: number;

@@ -11,12 +11,14 @@ const COOPER = 0.1;
 /**
  * @param name - Of the path, whose net flow may flush the hole.
  * @param ends - The bays that it joins, with the zones at its height.
+ * @param share - Of the hole's height that lies between these zones.
  * @returns Nothing for a path with more in it than a hole: whatever stands in the hole keeps the air to one way.
  */
 export function holeExchange(
   name: string,
   { parts }: CabinetPath,
   ends: readonly [{ bay: Bay; zone: string }, { bay: Bay; zone: string }],
+  share = 1,
 ): Exchange | undefined {
   const [only, ...rest] = parts;
   if (only?.part !== 'hole' || rest.length > 0) return undefined;
@@ -25,7 +27,7 @@ export function holeExchange(
   const base = { name: `both ways through ${name}`, a: low.zone, b: high.zone, active: 'always' as const };
   const stacked = low.bay.z[1] <= high.bay.z[0] + 1e-6;
   if (!stacked) {
-    const law = { dischargeCoefficient: DISCHARGE, width: width * only.count, height };
+    const law = { dischargeCoefficient: DISCHARGE, width: width * only.count, height: share * height };
     return { ...base, law: { kind: 'vertical-opening', ...law } };
   }
   // n holes exchange as n times one: 0.10 n A^1.25 = 0.10 n^(-1/4) (nA)^1.25, so that the path's whole flow meets the whole area.

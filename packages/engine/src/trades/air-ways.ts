@@ -115,6 +115,12 @@ export function pressureBetween(run: DayRun, zone: string, other: string, z: num
   return courseFrom(record, (row) => inner.values[row]! - outer.values[row]!);
 }
 
+/** The paths of the network that a cabinet path became. */
+export function piecesOf(run: DayRun, id: string): AirPath[] {
+  const { name, pieces = [name] } = run.assembly.paths[id]!;
+  return pieces.map((piece) => pathOf(run, piece));
+}
+
 export function pathOf({ record }: DayRun, name: string): AirPath {
   const path = pathsByName(record).get(name);
   if (path === undefined) throw new Error(`the network has no path "${name}"`);

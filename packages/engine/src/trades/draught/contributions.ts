@@ -2,7 +2,7 @@
 
 import { captureVelocity } from '@stillair/physics';
 import type { CabinetPath } from '../../cabinet/cabinet.ts';
-import { bayInflow, pathOf, volumeFlow } from '../air-ways.ts';
+import { bayInflow, piecesOf, volumeFlow } from '../air-ways.ts';
 import { type Course, courseFrom, within } from '../course.ts';
 import type { DayRun } from '../measure.ts';
 import { turnsAirRound } from '../plant.ts';
@@ -39,11 +39,11 @@ export function contributionsTo(run: DayRun, print: Print): Contribution[] {
 
 /** A path that begins or ends in the bay: a jet while air enters by it, a sink while air leaves by it. */
 function ends(run: DayRun, print: Print, id: string, path: CabinetPath, target: Target): Contribution[] {
-  const { cabinet, assembly } = run;
+  const { cabinet } = run;
   const into = path.to === print.machine.bay;
   const opening = openingOf(cabinet, path, cabinet.bays[print.machine.bay]!, into);
   if (opening === undefined) return [];
-  const flow = within(volumeFlow(run, pathOf(run, assembly.paths[id]!.name)), print.start, print.end);
+  const flow = within(flowThrough(run, id), print.start, print.end);
   const inward = scaled(flow, into ? 1 : -1);
   const inOpening = scaled(positive(inward), 1 / opening.area);
   // Backwards through a fan or filter the air leaves by the path's first part, without aim: straight in.
@@ -61,6 +61,13 @@ function ends(run: DayRun, print: Print, id: string, path: CabinetPath, target: 
       },
     },
   ];
+}
+
+/** m³/s through a whole path, whatever number of pieces it has. */
+function flowThrough(run: DayRun, id: string): Course {
+  const [first, ...others] = piecesOf(run, id).map((piece) => volumeFlow(run, piece));
+  if (others.length === 0) return first!;
+  return courseFrom(run.record, (row) => others.reduce((sum, { values }) => sum + values[row]!, first!.values[row]!));
 }
 
 /** A fan that turns the bay's air round blows where its path says. */

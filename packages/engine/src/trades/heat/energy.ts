@@ -4,7 +4,7 @@ import { bedLoss } from '@stillair/physics';
 import { courseValue } from '../../day/course.ts';
 import { repeatDaily } from '../../network/repeat-daily.ts';
 import { formatClock } from '../../units/format.ts';
-import { fanShares, massFlow, pathOf, temperatureOf } from '../air-ways.ts';
+import { fanShares, massFlow, piecesOf, temperatureOf } from '../air-ways.ts';
 import { describedBed } from '../bed-description.ts';
 import { causes } from '../causes.ts';
 import { courseFrom, courseOf, integralOf, largest, meanOf, within } from '../course.ts';
@@ -153,15 +153,20 @@ function exhaustHeats(run: DayRun): Measure[] {
       ([id, { from, to }]) => OUTSIDE.includes(to) && !OUTSIDE.includes(from) && assembly.paths[id]?.kind === 'path',
     )
     .map(([id, { to }]) => {
-      const { name, from } = pathOf(run, assembly.paths[id]!.name);
-      const flow = massFlow(run, name);
-      const [inner, outer] = [temperatureOf(run, from), temperatureOf(run, to)];
-      const heat = courseFrom(
-        record,
-        (row) =>
-          Math.max(flow.values[row]!, 0) *
-          record.network.constants.heatCapacity *
-          (inner.values[row]! - outer.values[row]!),
+      const outer = temperatureOf(run, to);
+      const pieces = piecesOf(run, id).map(({ name, from }) => ({
+        flow: massFlow(run, name),
+        inner: temperatureOf(run, from),
+      }));
+      const heat = courseFrom(record, (row) =>
+        pieces.reduce(
+          (sum, { flow, inner }) =>
+            sum +
+            Math.max(flow.values[row]!, 0) *
+              record.network.constants.heatCapacity *
+              (inner.values[row]! - outer.values[row]!),
+          0,
+        ),
       );
       const peak = largest(heat);
       return {
