@@ -10,6 +10,10 @@ export const CRACK = 1;
 export const FIXED = 2;
 export const TALL = 3;
 export const FAN = 4;
+/** A path of resistances alone, whose linear part rules near zero: linear Q + quadratic Q|Q|. */
+export const GAP = 5;
+/** Drive below which a path without linear resistance is bent to a straight line, Pa. */
+export const FAN_BEND = 1e-5;
 
 /** Below this a bend at zero is too sharp to compute with, Pa. */
 const SMALLEST_BEND = 1e-7;
@@ -47,9 +51,25 @@ export interface AirNetwork {
   /** Flap: opens above `flapAt` Pa (-1: no flap); shut it resists flapLoss rho Q|Q|. */
   readonly flapAt: Float64Array;
   readonly flapLoss: Float64Array;
+  /** All that joins the same two zones behind the same filter. */
+  readonly ducts: Ducts;
+  /** Duct of each path, and 1 where they run the same way, -1 where they do not. */
+  readonly ductOf: Int32Array;
+  readonly ductSign: Float64Array;
+  /** Paths duct by duct: neighbours in this order share their zones. */
+  readonly order: Int32Array;
   readonly fans: readonly (readonly Fan[])[];
+  readonly fanPaths: Int32Array;
   /** Fans of path p are fanStart[p] … fanStart[p + 1] - 1. */
   readonly fanStart: Int32Array;
+}
+
+export interface Ducts {
+  readonly count: number;
+  readonly a: Int32Array;
+  readonly b: Int32Array;
+  /** Path whose filter the air passes, or the number of paths where there is none. */
+  readonly filter: Int32Array;
 }
 
 export interface AirState {
@@ -67,13 +87,16 @@ export interface AirState {
   readonly flow: Float64Array;
   /** kg/s against the net flow of tall openings. */
   readonly counter: Float64Array;
+  /** kg/s through each duct, from a to b and from b to a. */
+  readonly along: Float64Array;
+  readonly against: Float64Array;
   /** d flow / d pressure difference. */
   readonly slope: Float64Array;
   /** Curves of the running fans, by path. */
   readonly curves: readonly FanCurveSum[];
   /** Share of full speed, by fan. */
   readonly speed: Float64Array;
-  /** m³/s of fan paths. */
+  /** m³/s of fan paths and gaps. */
   readonly volume: Float64Array;
   /** The same at the last accepted state: names the branch of a curve with a dip. */
   readonly branchFlow: Float64Array;
@@ -90,6 +113,8 @@ export interface AirState {
   /** Heads and densities of the last solution; with its factored matrix they tell where the next one will be. */
   readonly keptHead: Float64Array;
   readonly keptDensity: Float64Array;
+  /** By zone: change of the density since then, as a share. */
+  readonly denser: Float64Array;
   predictable: boolean;
   factored: boolean;
   /**
@@ -117,6 +142,8 @@ export function compileAir(network: Network): AirNetwork {
   const to = Int32Array.from(paths, (path) => indexOfName(zoneNames, path.to, 'zone'));
   const ofFanPath = (value: (path: FanPath) => number): Float64Array =>
     numbers((path) => (path.type === 'fan-path' ? value(path) : 0));
+  const { ducts, ductOf, ductSign } = gatherDucts(network, from, to);
+  const kind = Uint8Array.from(paths, kindOf);
   return {
     gravity: constants.gravity,
     gasDensity: density.model === 'ideal-gas' ? constants.atmosphere / constants.gasConstant : 0,
@@ -127,7 +154,7 @@ export function compileAir(network: Network): AirNetwork {
     pathCount: count,
     fixedPressure: Uint8Array.from(zones, ({ pressure }) => (pressure.kind === 'fixed' ? 1 : 0)),
     zoneHeight: Float64Array.from(zones, ({ zRef }) => zRef),
-    kind: Uint8Array.from(paths, kindOf),
+    kind,
     from,
     to,
     leverFrom: Float64Array.from(paths, (path, p) => path.z - zones[from[p]!]!.zRef),
@@ -144,8 +171,41 @@ export function compileAir(network: Network): AirNetwork {
     flapLoss: ofFanPath(({ flap }) =>
       flap === undefined ? 0 : 1 / (2 * (LEAK_DISCHARGE * Math.max(flap.leakArea, SMALLEST_LEAK)) ** 2),
     ),
+    ducts,
+    ductOf,
+    ductSign,
+    order: Int32Array.from(paths.keys()).sort((p, q) => ductOf[p]! - ductOf[q]! || kind[p]! - kind[q]! || p - q),
     fans,
+    fanPaths: Int32Array.from([...paths.keys()].filter((p) => fans[p]!.length > 0)),
     fanStart,
+  };
+}
+
+function gatherDucts(
+  { paths, carbonBeds }: Network,
+  from: Int32Array,
+  to: Int32Array,
+): { readonly ducts: Ducts; readonly ductOf: Int32Array; readonly ductSign: Float64Array } {
+  const list: { readonly a: number; readonly b: number; readonly filter: number }[] = [];
+  const known = new Map<string, number>();
+  const filtering = new Set(carbonBeds.map((bed) => bed.in));
+  const ductOf = Int32Array.from(paths, ({ name, filterEfficiency }, p) => {
+    const filter = Object.keys(filterEfficiency).length > 0 || filtering.has(name) ? p : paths.length;
+    const [a, b] = from[p]! < to[p]! ? [from[p]!, to[p]!] : [to[p]!, from[p]!];
+    const key = `${a} ${b} ${filter}`;
+    const duct = known.get(key) ?? list.push({ a, b, filter }) - 1;
+    known.set(key, duct);
+    return duct;
+  });
+  return {
+    ducts: {
+      count: list.length,
+      a: Int32Array.from(list, ({ a }) => a),
+      b: Int32Array.from(list, ({ b }) => b),
+      filter: Int32Array.from(list, ({ filter }) => filter),
+    },
+    ductOf,
+    ductSign: Float64Array.from(ductOf, (duct, p) => (list[duct]!.a === from[p] ? 1 : -1)),
   };
 }
 
@@ -153,7 +213,15 @@ function kindOf(path: AirPath): number {
   if (path.type === 'orifice') return ORIFICE;
   if (path.type === 'crack') return CRACK;
   if (path.type === 'fixed-flow') return FIXED;
-  return path.type === 'tall-opening' ? TALL : FAN;
+  if (path.type === 'tall-opening') return TALL;
+  return isGap(path) ? GAP : FAN;
+}
+
+function isGap({ fans, flap, minor, resistances }: FanPath): boolean {
+  const linear = resistances.reduce((sum, part) => sum + part.linear, 0);
+  const quadratic = resistances.reduce((sum, part) => sum + part.quadratic, 0);
+  const plain = fans.length === 0 && flap === undefined && minor.length === 0;
+  return plain && linear > 0 && linear * linear >= 400 * quadratic * FAN_BEND;
 }
 
 function coefficientOf(path: AirPath): number {
@@ -183,6 +251,8 @@ export function newAirState(air: AirNetwork, network: Network): AirState {
     head: new Float64Array(pathCount),
     flow: new Float64Array(pathCount),
     counter: new Float64Array(pathCount),
+    along: new Float64Array(air.ducts.count),
+    against: new Float64Array(air.ducts.count),
     slope: new Float64Array(pathCount),
     curves: air.fans.map(newFanCurveSum),
     speed: new Float64Array(air.fanStart[pathCount]!),
@@ -198,6 +268,7 @@ export function newAirState(air: AirNetwork, network: Network): AirState {
     startPressure: new Float64Array(zoneCount),
     keptHead: new Float64Array(pathCount),
     keptDensity: new Float64Array(zoneCount),
+    denser: new Float64Array(zoneCount),
     predictable: false,
     factored: false,
     nearly: 1e-5,

@@ -63,7 +63,7 @@ export function newDay(plant: Plant): Day {
       modes: network.machines.map(() => 'idle'),
     },
     air: newAirState(air, network),
-    heat: newHeatState(heat, network.heatSources.length),
+    heat: newHeatState(heat, network.paths.length, network.heatSources.length),
     transport: newTransportState(transport),
     y: new Float64Array(layout.slots),
     c: new Float64Array(transport.cells + transport.carbon.length),

@@ -25,7 +25,7 @@ export function firstLength(day: Day, step: Step, before: Rates, tolerance: numb
   const { plant, heat, transport, c } = day;
   const { capacity } = plant.heat;
   let length = Number.POSITIVE_INFINITY;
-  diagonalOfHeat(plant.heat, heat, day.air, day.y, step.sums);
+  diagonalOfHeat(plant.heat, heat, day.y, step.sums);
   for (let slot = 0; slot < plant.heat.layout.unknowns; slot += 1) {
     if (step.watchedSlot[slot] === 0) continue;
     const jump = Math.abs(day.heatRate[slot]! - before.heat[slot]!) / capacity[slot]!;

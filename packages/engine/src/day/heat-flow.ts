@@ -100,22 +100,14 @@ function convect(heat: HeatNetwork, state: HeatState, y: Float64Array, into: Flo
 }
 
 function carry(heat: HeatNetwork, air: AirState, y: Float64Array, into: Float64Array): void {
-  const { a, b } = heat.carried;
-  const { flow, counter, openList } = air;
-  const end = air.openCount + air.fixedCount;
-  for (let i = 0; i < end; i += 1) {
-    const p = openList[i]!;
-    const from = a[p]!;
-    const to = b[p]!;
-    const back = counter[p]!;
+  const { a, b, count } = heat.carried;
+  const { along, against } = air;
+  for (let d = 0; d < count; d += 1) {
+    const from = a[d]!;
+    const to = b[d]!;
     const drop = heat.heatCapacity * (y[from]! - y[to]!);
-    if (flow[p]! >= 0) {
-      into[to] = into[to]! + (flow[p]! + back) * drop;
-      if (back !== 0) into[from] = into[from]! - back * drop;
-    } else {
-      into[from] = into[from]! + (flow[p]! - back) * drop;
-      if (back !== 0) into[to] = into[to]! + back * drop;
-    }
+    into[to] = into[to]! + along[d]! * drop;
+    into[from] = into[from]! - against[d]! * drop;
   }
 }
 

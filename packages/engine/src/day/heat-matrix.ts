@@ -29,6 +29,8 @@ export function setConductionMatrix(heat: HeatNetwork, state: HeatState): void {
 export function freeze(heat: HeatNetwork, state: HeatState, air: AirState, y: Float64Array): void {
   state.frozenFlow.set(air.flow);
   state.frozenCounter.set(air.counter);
+  state.frozenAlong.set(air.along);
+  state.frozenAgainst.set(air.against);
   const { a, b, count } = heat.radiation;
   for (let i = 0; i < count; i += 1) {
     const one = y[a[i]!]!;
@@ -51,12 +53,11 @@ export function freeze(heat: HeatNetwork, state: HeatState, air: AirState, y: Fl
 export function assembleHeat(
   heat: HeatNetwork,
   state: HeatState,
-  air: AirState,
   y: Float64Array,
   inverse: number,
   held: Uint8Array,
 ): void {
-  fill(heat, state, air, y, inverse);
+  fill(heat, state, y, inverse);
   for (let m = 0; m < heat.bedRows.length; m += 1) {
     const { row } = heat.bedRows[m]!;
     if (row >= 0 && held[row] === 1) holdBedRow(heat, state, m);
@@ -65,18 +66,12 @@ export function assembleHeat(
 }
 
 /** What each slot loses per kelvin of its own, W/K, with the coefficients of the last `freeze`. Leaves no matrix to solve with. */
-export function diagonalOfHeat(
-  heat: HeatNetwork,
-  state: HeatState,
-  air: AirState,
-  y: Float64Array,
-  into: Float64Array,
-): void {
-  fill(heat, state, air, y, 0);
+export function diagonalOfHeat(heat: HeatNetwork, state: HeatState, y: Float64Array, into: Float64Array): void {
+  fill(heat, state, y, 0);
   for (let row = 0; row < heat.layout.unknowns; row += 1) into[row] = state.matrix[row]!;
 }
 
-function fill(heat: HeatNetwork, state: HeatState, air: AirState, y: Float64Array, inverse: number): void {
+function fill(heat: HeatNetwork, state: HeatState, y: Float64Array, inverse: number): void {
   const { matrix } = state;
   const { layout, capacity } = heat;
   matrix.set(state.conductionMatrix);
@@ -86,7 +81,7 @@ function fill(heat: HeatNetwork, state: HeatState, air: AirState, y: Float64Arra
   }
   if (heat.stars.length > 0) addStars(heat, matrix, y);
   if (heat.convection.count > 0) addFilms(heat, state);
-  addCarried(heat, state, air);
+  addCarried(heat, state);
   for (let i = 0; i < heat.exchange.count; i += 1) {
     addPair(matrix, heat.exchange, i, state.frozenExchange[i]!, state.frozenExchange[i]!);
   }
@@ -129,24 +124,16 @@ function addFilms(heat: HeatNetwork, state: HeatState): void {
   }
 }
 
-function addCarried(heat: HeatNetwork, state: HeatState, air: AirState): void {
-  const { matrix, frozenFlow, frozenCounter } = state;
-  const { aa, bb, ab, ba } = heat.carried;
-  const end = air.openCount + air.fixedCount;
-  for (let i = 0; i < end; i += 1) {
-    const p = air.openList[i]!;
-    const flow = frozenFlow[p]!;
-    const back = frozenCounter[p]!;
-    const toB = heat.heatCapacity * (flow > 0 ? flow + back : back);
-    const toA = heat.heatCapacity * (flow < 0 ? back - flow : back);
-    if (toB !== 0) {
-      matrix[bb[p]!] = matrix[bb[p]!]! + toB;
-      matrix[ba[p]!] = matrix[ba[p]!]! - toB;
-    }
-    if (toA !== 0) {
-      matrix[aa[p]!] = matrix[aa[p]!]! + toA;
-      matrix[ab[p]!] = matrix[ab[p]!]! - toA;
-    }
+function addCarried(heat: HeatNetwork, state: HeatState): void {
+  const { matrix, frozenAlong, frozenAgainst } = state;
+  const { aa, bb, ab, ba, count } = heat.carried;
+  for (let d = 0; d < count; d += 1) {
+    const toB = heat.heatCapacity * frozenAlong[d]!;
+    const toA = heat.heatCapacity * frozenAgainst[d]!;
+    matrix[bb[d]!] = matrix[bb[d]!]! + toB;
+    matrix[ba[d]!] = matrix[ba[d]!]! - toB;
+    matrix[aa[d]!] = matrix[aa[d]!]! + toA;
+    matrix[ab[d]!] = matrix[ab[d]!]! - toA;
   }
 }
 

@@ -49,7 +49,7 @@ export interface HeatNetwork {
   readonly film: readonly FilmTable[];
   readonly filmFactor: Float64Array;
   readonly filmArea: Float64Array;
-  /** Slots of the paths' zones. */
+  /** Slots of the zones of the air's ducts. */
   readonly carried: Pairs;
   readonly exchange: Pairs;
   readonly exchangeLaws: readonly ExchangeLaw[];
@@ -101,7 +101,7 @@ export function compileHeat(network: Network, air: AirNetwork): HeatNetwork {
       const [a, b] = ends(link);
       return [indexOfName(zoneNames, a, 'zone'), indexOfName(zoneNames, b, 'zone')];
     });
-  const pathPairs = network.paths.map((_, p) => [air.from[p]!, air.to[p]!] as const);
+  const ductPairs = [...air.ducts.a].map((a, d) => [a, air.ducts.b[d]!] as const);
   const changePairs = zonePairs(network.airChanges, (change) => [change.zone, change.with]);
 
   // A layout without couplings already knows the names.
@@ -122,7 +122,7 @@ export function compileHeat(network: Network, air: AirNetwork): HeatNetwork {
       [surface, landings[i]!] as const,
       [zone, landings[i]!] as const,
     ]),
-    ...pathPairs,
+    ...ductPairs,
     ...exchangePairs,
     ...changePairs,
     ...starMembers.flatMap((members, star) => members.map((member) => [member, points.points + star] as const)),
@@ -174,7 +174,7 @@ export function compileHeat(network: Network, air: AirNetwork): HeatNetwork {
     ),
     filmFactor: Float64Array.from(network.convections, ({ factor }) => factor),
     filmArea: Float64Array.from(network.convections, ({ area }) => area),
-    carried: pairs(pathPairs),
+    carried: pairs(ductPairs),
     exchange: pairs(exchangePairs),
     exchangeLaws: network.exchanges.map((exchange) => exchangeLaw(network, exchange)),
     change: pairs(changePairs),

@@ -37,6 +37,8 @@ export interface HeatState {
   /** Coefficients frozen for the step, as the matrix has them. */
   readonly frozenFlow: Float64Array;
   readonly frozenCounter: Float64Array;
+  readonly frozenAlong: Float64Array;
+  readonly frozenAgainst: Float64Array;
   readonly frozenRadiationA: Float64Array;
   readonly frozenRadiationB: Float64Array;
   readonly frozenFilm: Float64Array;
@@ -49,9 +51,9 @@ export interface HeatState {
   readonly matrix: Float64Array;
 }
 
-export function newHeatState(heat: HeatNetwork, sources: number): HeatState {
+export function newHeatState(heat: HeatNetwork, paths: number, sources: number): HeatState {
   const { layout } = heat;
-  const paths = heat.carried.count;
+  const ducts = heat.carried.count;
   const films = heat.convection.count;
   const exchanges = heat.exchange.count;
   const changes = heat.change.count;
@@ -78,6 +80,8 @@ export function newHeatState(heat: HeatNetwork, sources: number): HeatState {
     exchangeSlope: new Float64Array(exchanges),
     frozenFlow: new Float64Array(paths),
     frozenCounter: new Float64Array(paths),
+    frozenAlong: new Float64Array(ducts),
+    frozenAgainst: new Float64Array(ducts),
     frozenRadiationA: new Float64Array(radiations),
     frozenRadiationB: new Float64Array(radiations),
     frozenFilm: new Float64Array(films),

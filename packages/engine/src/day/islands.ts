@@ -3,14 +3,14 @@
 // unless they would pump an island up or empty it. Then they are held back to what the island's other fixed flows allow.
 
 import type { AirNetwork, AirState } from './air-network.ts';
-import { FIXED } from './air-network.ts';
+import { CRACK, FIXED, ORIFICE } from './air-network.ts';
 
 /** Shares below this count as held back. */
 const FULL = 1 - 1e-9;
 
 /** To be called whenever a path has opened or shut. */
 export function findIslands(air: AirNetwork, state: AirState): void {
-  const { zoneCount, pathCount, kind, from, to } = air;
+  const { zoneCount, order, kind, from, to } = air;
   const island = new Int32Array(zoneCount);
   for (let z = 0; z < zoneCount; z += 1) island[z] = z;
   const root = (zone: number): number => {
@@ -19,7 +19,7 @@ export function findIslands(air: AirNetwork, state: AirState): void {
     return z;
   };
   state.openCount = state.fixedCount = 0;
-  for (let p = 0; p < pathCount; p += 1) {
+  for (const p of order) {
     state.flow[p] = state.counter[p] = state.slope[p] = 0;
     if (state.open[p] === 0 || kind[p] === FIXED || resists(air, p)) continue;
     state.openList[state.openCount++] = p;
@@ -28,7 +28,7 @@ export function findIslands(air: AirNetwork, state: AirState): void {
     // The lower number leads, so that the leader does not depend on the order of the paths.
     if (a !== b) island[Math.max(a, b)] = Math.min(a, b);
   }
-  for (let p = 0; p < pathCount; p += 1) {
+  for (const p of order) {
     if (state.open[p] === 1 && kind[p] === FIXED) state.openList[state.openCount + state.fixedCount++] = p;
   }
   const anchored = new Uint8Array(zoneCount);
@@ -45,7 +45,7 @@ export function findIslands(air: AirNetwork, state: AirState): void {
 
 /** A hole of no size is no path. */
 function resists(air: AirNetwork, p: number): boolean {
-  return air.kind[p]! < FIXED && !(air.coefficient[p]! > 0);
+  return (air.kind[p] === ORIFICE || air.kind[p] === CRACK) && !(air.coefficient[p]! > 0);
 }
 
 function setFixedFlows(air: AirNetwork, state: AirState, sealedIsland: (zone: number) => number): void {

@@ -144,7 +144,8 @@ function conductedSlope({ plant, heat }: Day, u: Float64Array): number {
  * zone of fixed pressure also loses, at its own temperature, what flows in and not out again.
  */
 function carriedIn({ plant, air, heat }: Day, y: Float64Array, reference: number, frozen: boolean): number {
-  const { carried, change, heatCapacity, layout } = plant.heat;
+  const { zoneSlot, change, heatCapacity, layout } = plant.heat;
+  const { pathCount, from: sources, to: targets } = plant.air;
   const { firstFixed } = layout;
   const flow = frozen ? heat.frozenFlow : air.flow;
   const counter = frozen ? heat.frozenCounter : air.counter;
@@ -153,8 +154,8 @@ function carriedIn({ plant, air, heat }: Day, y: Float64Array, reference: number
     if (from >= firstFixed && to < firstFixed) sum += mass * (y[from]! - reference);
     if (from < firstFixed && to >= firstFixed) sum -= mass * (y[from]! - reference);
   };
-  for (let p = 0; p < carried.count; p += 1) {
-    const [a, b] = [carried.a[p]!, carried.b[p]!];
+  for (let p = 0; p < pathCount; p += 1) {
+    const [a, b] = [zoneSlot[sources[p]!]!, zoneSlot[targets[p]!]!];
     const back = counter[p]!;
     stream(a, b, Math.max(flow[p]!, 0) + back);
     stream(b, a, Math.max(-flow[p]!, 0) + back);
@@ -168,9 +169,9 @@ function carriedIn({ plant, air, heat }: Day, y: Float64Array, reference: number
     const slot = plant.heat.zoneSlot[z]!;
     if (plant.air.fixedPressure[z] === 0 || slot >= firstFixed) continue;
     let gained = 0;
-    for (let p = 0; p < carried.count; p += 1) {
-      if (carried.b[p] === slot) gained += flow[p]!;
-      if (carried.a[p] === slot) gained -= flow[p]!;
+    for (let p = 0; p < pathCount; p += 1) {
+      if (targets[p] === z) gained += flow[p]!;
+      if (sources[p] === z) gained -= flow[p]!;
     }
     for (let i = 0; i < change.count; i += 1) {
       if (change.a[i] === slot) gained += entering[i]! - leaving[i]!;

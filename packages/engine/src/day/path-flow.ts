@@ -1,12 +1,9 @@
 // Flow of every open path at the present pressures, and its slope. Hot loop: no checks, no allocation (but for stalling fans).
 // Each law is odd and linear at zero; the density is that of the air which passes, so a law bends where its flow turns.
 
-import { type AirNetwork, type AirState, CRACK, ORIFICE, TALL } from './air-network.ts';
+import { type AirNetwork, type AirState, CRACK, FAN_BEND, GAP, ORIFICE, TALL } from './air-network.ts';
 import { branches, flowOnBranch, nearestBranch, type PathResistance } from './fan-branch.ts';
 import type { FanCurveSum } from './fan-curve.ts';
-
-/** Drive below which a path without linear resistance is bent to a straight line, Pa. */
-const FAN_BEND = 1e-5;
 
 /** Sets densities and hydrostatic heads for the zones' temperatures: `temperature[slot[z]]`, K. */
 export function setDensities(air: AirNetwork, state: AirState, temperature: Float64Array, slot: Int32Array): void {
@@ -26,14 +23,22 @@ export function setDensities(air: AirNetwork, state: AirState, temperature: Floa
 /** Flows and slopes of the pressure-driven open paths. */
 export function evaluatePaths(air: AirNetwork, state: AirState): void {
   const { kind, from, to, coefficient, bend, extra } = air;
-  const { openList, pressure, head, flow, slope, density, rootDensity } = state;
+  const { linear, quadratic } = air;
+  const { openList, pressure, head, flow, slope, density, rootDensity, volume } = state;
   for (let i = 0; i < state.openCount; i += 1) {
     const p = openList[i]!;
     const a = from[p]!;
     const b = to[p]!;
     const dp = pressure[a]! - pressure[b]! + head[p]!;
     const source = dp >= 0 ? a : b;
-    if (kind[p] === ORIFICE) {
+    if (kind[p] === GAP) {
+      const part = linear[p]!;
+      const root = Math.sqrt(part * part + 4 * quadratic[p]! * (dp >= 0 ? dp : -dp));
+      const rho = density[source]!;
+      volume[p] = (2 * dp) / (part + root);
+      flow[p] = rho * volume[p]!;
+      slope[p] = rho / root;
+    } else if (kind[p] === ORIFICE) {
       const square = dp * dp + bend[p]!;
       const c = (coefficient[p]! * rootDensity[source]!) / Math.sqrt(Math.sqrt(square));
       flow[p] = c * dp;

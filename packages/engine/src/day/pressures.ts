@@ -2,7 +2,7 @@
 // The sums are the gradient of a convex function of the pressures (every path's flow rises with its pressure difference), so
 // going down that function always arrives; along a step only the slope of the function is asked for, never its value.
 
-import { type AirNetwork, type AirState, CRACK } from './air-network.ts';
+import { type AirNetwork, type AirState, CRACK, FAN } from './air-network.ts';
 import { branches, nearestBranch } from './fan-branch.ts';
 import { branchResistance, evaluatePaths } from './path-flow.ts';
 
@@ -13,21 +13,44 @@ const MOST_ROUNDS = 200;
 /** Solves for the pressures, warm from the last ones. Densities and heads are set before. Leaves flows that balance. */
 export function solvePressures(air: AirNetwork, state: AirState): void {
   let stalling = false;
-  for (let i = 0; i < state.openCount; i += 1) {
-    const p = state.openList[i]!;
-    if (state.curves[p]!.rising) {
+  for (let i = 0; i < air.fanPaths.length; i += 1) {
+    const p = air.fanPaths[i]!;
+    if (state.open[p] === 1 && state.curves[p]!.rising) {
       stalling = true;
       state.trialFlow[p] = state.branchFlow[p]!;
     }
   }
   if (state.predictable) predict(air, state);
   descend(air, state);
-  if (!stalling) {
-    keepForPrediction(state);
-    return;
+  if (stalling) {
+    state.predictable = false;
+    for (let change = 0; change < 16 && leaveBranches(air, state); change += 1) descend(air, state);
+  } else keepForPrediction(state);
+  fillDucts(air, state);
+}
+
+/** Adds up what passes each duct both ways. */
+function fillDucts({ ductOf, ductSign }: AirNetwork, state: AirState): void {
+  const { along, against, openList, flow, counter } = state;
+  for (let d = 0; d < along.length; d += 1) along[d] = against[d] = 0;
+  const end = state.openCount + state.fixedCount;
+  let i = 0;
+  while (i < end) {
+    // Neighbours in the list mostly share their duct.
+    const d = ductOf[openList[i]!]!;
+    let forward = 0;
+    let backward = 0;
+    for (; i < end && ductOf[openList[i]!] === d; i += 1) {
+      const p = openList[i]!;
+      const amount = ductSign[p]! * flow[p]!;
+      if (amount > 0) forward += amount;
+      else backward -= amount;
+      forward += counter[p]!;
+      backward += counter[p]!;
+    }
+    along[d] = along[d]! + forward;
+    against[d] = against[d]! + backward;
   }
-  state.predictable = false;
-  for (let change = 0; change < 16 && leaveBranches(air, state); change += 1) descend(air, state);
 }
 
 /**
@@ -35,21 +58,27 @@ export function solvePressures(air: AirNetwork, state: AirState): void {
  * enough. Only a better start; nothing depends on it.
  */
 function predict(air: AirNetwork, state: AirState): void {
-  const { step, unknownOf, openList, flow, slope, head, keptHead, density, keptDensity, pressure } = state;
+  const { step, unknownOf, openList, flow, slope, head, keptHead, density, keptDensity, denser, pressure } = state;
+  const { ductOf, from, to, kind } = air;
   const n = state.unknowns;
   for (let u = 0; u <= n; u += 1) step[u] = 0;
-  for (let i = 0; i < state.openCount; i += 1) {
-    const p = openList[i]!;
-    const from = air.from[p]!;
-    const to = air.to[p]!;
-    const source = flow[p]! >= 0 ? from : to;
-    const denser = density[source]! / keptDensity[source]! - 1;
-    // Flow through holes grows with the root of the density, through cracks with the density itself.
-    const change = slope[p]! * (head[p]! - keptHead[p]!) + (air.kind[p] === CRACK ? 1 : 0.5) * flow[p]! * denser;
-    const a = unknownOf[from]!;
-    const b = unknownOf[to]!;
-    step[a] = step[a]! - change;
-    step[b] = step[b]! + change;
+  for (let z = 0; z < air.zoneCount; z += 1) denser[z] = density[z]! / keptDensity[z]! - 1;
+  let i = 0;
+  while (i < state.openCount) {
+    const d = ductOf[openList[i]!]!;
+    const a = air.ducts.a[d]!;
+    const b = air.ducts.b[d]!;
+    let sum = 0;
+    for (; i < state.openCount && ductOf[openList[i]!] === d; i += 1) {
+      const p = openList[i]!;
+      const passing = flow[p]!;
+      const source = passing >= 0 ? from[p]! : to[p]!;
+      // Flow through holes grows with the root of the density, through cracks with the density itself.
+      const change = slope[p]! * (head[p]! - keptHead[p]!) + (kind[p] === CRACK ? 1 : 0.5) * passing * denser[source]!;
+      sum += air.ductSign[p]! * change;
+    }
+    step[unknownOf[a]!] = step[unknownOf[a]!]! - sum;
+    step[unknownOf[b]!] = step[unknownOf[b]!]! + sum;
   }
   step[n] = 0;
   backSolve(state);
@@ -66,9 +95,8 @@ function keepForPrediction(state: AirState): void {
 /** Moves every fan that ended beyond its branch to the next one; false when all are at home. */
 function leaveBranches(air: AirNetwork, state: AirState): boolean {
   let moved = false;
-  for (let i = 0; i < state.openCount; i += 1) {
-    const p = state.openList[i]!;
-    if (!state.curves[p]!.rising || state.beyond[p] === 0) continue;
+  for (const p of air.fanPaths) {
+    if (state.open[p] === 0 || !state.curves[p]!.rising || state.beyond[p] === 0) continue;
     const list = branches(branchResistance(air, state, p));
     const next = nearestBranch(list, state.trialFlow[p]!) + state.beyond[p]!;
     const branch = list[next];
@@ -160,20 +188,27 @@ function balance(air: AirNetwork, state: AirState): number {
   const width = state.unknowns + 1;
   for (let u = 0; u < width; u += 1) residual[u] = 0;
   for (let at = 0; at < width * width; at += 1) matrix[at] = 0;
+  const { ductOf, ductSign, ducts } = air;
   let largest = 0;
   const driven = state.openCount;
   const end = driven + state.fixedCount;
-  for (let i = 0; i < end; i += 1) {
-    const p = openList[i]!;
-    const a = unknownOf[air.from[p]!]!;
-    const b = unknownOf[air.to[p]!]!;
-    const amount = flow[p]!;
-    residual[a] = residual[a]! + amount;
-    residual[b] = residual[b]! - amount;
-    const size = amount < 0 ? -amount : amount;
-    if (size > largest) largest = size;
-    if (i >= driven) continue;
-    const g = slope[p]!;
+  let i = 0;
+  while (i < end) {
+    const d = ductOf[openList[i]!]!;
+    let sum = 0;
+    let g = 0;
+    for (; i < end && ductOf[openList[i]!] === d; i += 1) {
+      const p = openList[i]!;
+      const amount = ductSign[p]! * flow[p]!;
+      const size = amount < 0 ? -amount : amount;
+      if (size > largest) largest = size;
+      sum += amount;
+      if (i < driven) g += slope[p]!;
+    }
+    const a = unknownOf[ducts.a[d]!]!;
+    const b = unknownOf[ducts.b[d]!]!;
+    residual[a] = residual[a]! + sum;
+    residual[b] = residual[b]! - sum;
     matrix[a * width + a] = matrix[a * width + a]! + g;
     matrix[b * width + b] = matrix[b * width + b]! + g;
     matrix[a * width + b] = matrix[a * width + b]! - g;
@@ -190,10 +225,10 @@ function newtonStep(state: AirState): void {
   for (let k = 0; k < n; k += 1) {
     const pivot = matrix[k * width + k]!;
     for (let i = k + 1; i < n; i += 1) {
-      const below = matrix[i * width + k]!;
+      const below = matrix[k * width + i]!;
       if (below === 0) continue;
       const share = below / pivot;
-      for (let j = k + 1; j < n; j += 1) {
+      for (let j = i; j < n; j += 1) {
         matrix[i * width + j] = matrix[i * width + j]! - share * matrix[k * width + j]!;
       }
       matrix[i * width + k] = share;
@@ -225,8 +260,7 @@ function finishLinearly(air: AirNetwork, state: AirState): void {
   for (let i = 0; i < state.openCount; i += 1) {
     const p = openList[i]!;
     const change = slope[p]! * (step[unknownOf[air.from[p]!]!]! - step[unknownOf[air.to[p]!]!]!);
-    const before = flow[p]!;
-    flow[p] = before + change;
-    if (before !== 0) state.volume[p] = state.volume[p]! * (flow[p]! / before);
+    if (air.kind[p] === FAN && flow[p] !== 0) state.volume[p] = state.volume[p]! * (1 + change / flow[p]!);
+    flow[p] = flow[p]! + change;
   }
 }

@@ -82,7 +82,7 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
   const { plant, y, c } = day;
   const inverse = 1 / (method.gamma * length);
   const hasCells = plant.transport.count > 0;
-  assembleHeat(plant.heat, day.heat, day.air, y, inverse, day.held);
+  assembleHeat(plant.heat, day.heat, y, inverse, day.held);
   if (hasCells) assembleTransport(plant.transport, day.transport, inverse);
   const drifts = setDrifts(day, step);
   for (let i = 0; i < method.stages; i += 1) {

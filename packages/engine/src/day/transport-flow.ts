@@ -3,7 +3,7 @@
 
 import type { AirState } from './air-network.ts';
 import type { HeatState } from './heat-state.ts';
-import { NO_DUCT, type TransportNetwork } from './transport-network.ts';
+import type { TransportNetwork } from './transport-network.ts';
 import type { TransportState } from './transport-state.ts';
 
 /** `c`: concentrations by cell, then loads. `into`: units/s by cell (rates where held), then kg/(kg s). `y`: temperatures. */
@@ -56,19 +56,12 @@ export function evaluateTransport(
 
 /** Lists what moves, once for all contaminants. */
 function findStreams(net: TransportNetwork, state: TransportState, air: AirState, heat: HeatState): void {
-  const { pathDuct, exchangeDuct, changeDuct, ducts } = net;
+  const { airDucts, exchangeDuct, changeDuct, ducts } = net;
   const { forward, backward, streams } = state;
-  for (let d = 0; d < ducts.count; d += 1) {
-    forward[d] = 0;
-    backward[d] = 0;
-  }
   const perMass = 1 / net.referenceDensity;
-  const end = air.openCount + air.fixedCount;
-  for (let i = 0; i < end; i += 1) {
-    const p = air.openList[i]!;
-    const flow = air.flow[p]!;
-    const back = air.counter[p]!;
-    fill(state, pathDuct[p]!, perMass * (flow > 0 ? flow + back : back), perMass * (flow < 0 ? back - flow : back));
+  for (let d = 0; d < ducts.count; d += 1) {
+    forward[d] = d < airDucts ? perMass * air.along[d]! : 0;
+    backward[d] = d < airDucts ? perMass * air.against[d]! : 0;
   }
   for (let i = 0; i < exchangeDuct.length; i += 1) {
     fill(state, exchangeDuct[i]!, heat.exchangeFlow[i]!, heat.exchangeFlow[i]!);
@@ -99,7 +92,6 @@ function findStreams(net: TransportNetwork, state: TransportState, air: AirState
 }
 
 function fill({ forward, backward }: TransportState, duct: number, along: number, against: number): void {
-  if (duct === NO_DUCT) return;
   if (duct >= 0) {
     forward[duct] = forward[duct]! + along;
     backward[duct] = backward[duct]! + against;

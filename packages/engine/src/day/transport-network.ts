@@ -40,8 +40,9 @@ export interface TransportNetwork {
   readonly changeAt: PlacePairs;
   /** Ways for contaminants: all that joins the same two places behind the same filter. */
   readonly ducts: PlacePairs & { readonly filter: Int32Array };
-  /** Duct of each path, exchange and air change: its number, or -1 - number when it runs the other way; see `NO_DUCT`. */
-  readonly pathDuct: Int32Array;
+  /** The first ones are those of the air network. */
+  readonly airDucts: number;
+  /** Duct of each exchange and air change: its number, or -1 - number when it runs the other way. */
   readonly exchangeDuct: Int32Array;
   readonly changeDuct: Int32Array;
   readonly recirculationPlace: Int32Array;
@@ -59,9 +60,6 @@ export interface PlacePairs {
   readonly ab: Int32Array;
   readonly ba: Int32Array;
 }
-
-/** Between held places nothing needs to be known. */
-export const NO_DUCT: number = 1 << 30;
 
 /** One vapour on one bed. */
 export interface CarbonLoad {
@@ -110,9 +108,12 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
     ab: Int32Array.from(list, ([a, b]) => position(a, b)),
     ba: Int32Array.from(list, ([a, b]) => position(b, a)),
   });
-  const ducts: { a: number; b: number; filter: number }[] = [];
+  const ducts = [...air.ducts.filter].map((filter, d) => ({
+    a: placeOf[air.ducts.a[d]!]!,
+    b: placeOf[air.ducts.b[d]!]!,
+    filter,
+  }));
   const ductOf = (a: number, b: number, filter: number): number => {
-    if (a >= solved && b >= solved) return NO_DUCT;
     const alike = ducts.findIndex((d) => d.filter === filter && ((d.a === a && d.b === b) || (d.a === b && d.b === a)));
     if (alike < 0) return ducts.push({ a, b, filter }) - 1;
     return ducts[alike]!.a === a ? alike : -1 - alike;
@@ -137,11 +138,7 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
   for (const { path: p, contaminant: k, efficiency } of carbon) {
     if (p >= 0) through[p * count + k] = through[p * count + k]! * (1 - efficiency);
   }
-  const clean = network.paths.map(
-    ({ filterEfficiency }, p) => Object.keys(filterEfficiency).length === 0 && !carbon.some((load) => load.path === p),
-  );
   const plain = network.paths.length;
-  const pathDuct = Int32Array.from(path, ([a, b], p) => ductOf(a, b, clean[p] === true ? plain : p));
   const exchangeDuct = Int32Array.from(exchange, ([a, b]) => ductOf(a, b, plain));
   const changeDuct = Int32Array.from(change, ([a, b]) => ductOf(a, b, plain));
   const deposition = ofSolved((k, z) => contaminants[k]!.deposition[zoneNames[z]!] ?? 0);
@@ -171,7 +168,7 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
     exchangeAt: at(exchange),
     changeAt: at(change),
     ducts: { ...at(ducts.map(({ a, b }) => [a, b])), filter: Int32Array.from(ducts, ({ filter }) => filter) },
-    pathDuct,
+    airDucts: air.ducts.count,
     exchangeDuct,
     changeDuct,
     recirculationPlace: Int32Array.from(recirculations, (one) => placeOf[zone(one.zone)]!),
