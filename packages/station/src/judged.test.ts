@@ -31,7 +31,7 @@ describe('where bands come from', () => {
   };
 
   it('exact: counts what is assumed, and names what causes most', () => {
-    expect(spreadText(spread, 24)).toBe(
+    expect(spreadText(spread, 24).replaceAll('\u00A0', ' ')).toBe(
       '3 numbers the file does not give are assumed and 2 more scatter; the bands (10 to 90 %) come from varying them. ' +
         'Of the spread of the 2 that fail or are tight, at least 40 % is due to what is assumed; most of all to flow of the fans (40 %).',
     );

@@ -3,7 +3,7 @@
 import { type Judgement, judge, type ReadSource, type SpreadFrom } from '@stillair/engine';
 import type { Io } from './io.ts';
 import { progressLine } from './progress.ts';
-import { hanging } from './text.ts';
+import { hanging, whole } from './text.ts';
 import { openEvaluator } from './workers.ts';
 
 export interface JudgedOptions {
@@ -73,5 +73,5 @@ function count(number: number, what: string): string {
 }
 
 function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
+  return whole(`${Math.round(100 * share)} %`);
 }

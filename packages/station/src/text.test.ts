@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { hanging, pad, textWidth, wrap } from './text.ts';
+import { hanging, pad, textWidth, whole, wrap } from './text.ts';
 
 describe('textWidth', () => {
   it.each([
@@ -20,7 +20,9 @@ describe('textWidth', () => {
   });
 
   it('cross: signs that are counted without the tables of Unicode are as wide as those say', () => {
-    const plain = [0x20, 0x7e, 0xb0, 0xb3, 0xb5, 0xd7, 0xe4, 0x2ff, 0x2013, 0x2019, 0x2026, 0x2074, 0x2264, 0x2500];
+    const plain = [
+      0x20, 0x7e, 0xa0, 0xb0, 0xb3, 0xb5, 0xd7, 0xe4, 0x2ff, 0x2013, 0x2019, 0x2026, 0x2074, 0x2264, 0x2500,
+    ];
     const invisible = '\u200B';
     for (const sign of plain.map((code) => String.fromCodePoint(code)))
       expect(textWidth(sign), sign).toBe(textWidth(sign + invisible));
@@ -72,4 +74,8 @@ it('exact: hanging indents what follows its first words', () => {
   expect(hanging('  to mend: ', 'open a second inlet', 22)).toBe(
     '  to mend: open a\n           second\n           inlet',
   );
+});
+
+it('exact: hanging keeps on one line what is whole, and prints plain spaces', () => {
+  expect(hanging('', `about ${whole('15 %')} of it`, 8)).toBe('about\n15 % of\nit');
 });

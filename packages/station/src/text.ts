@@ -1,7 +1,7 @@
 // Laying out text in columns of a terminal: how wide a text is there, and where to break it.
 
 /** Letters and signs of European text that stand alone in one column each; measuring these needs no table of Unicode. */
-const plainText = /^[ -~\u00A1-\u00AC\u00AE-\u02FF\u2010-\u2015\u2018-\u2027\u2070-\u209C\u2200-\u22FF\u2500-\u257F]*$/;
+const plainText = /^[ -~\u00A0-\u00AC\u00AE-\u02FF\u2010-\u2015\u2018-\u2027\u2070-\u209C\u2200-\u22FF\u2500-\u257F]*$/;
 
 let segmenter: Intl.Segmenter | undefined;
 /** Made when it is first needed: that takes longer than laying out a page. */
@@ -39,11 +39,18 @@ export function pad(text: string, width: number, align: 'left' | 'right' = 'left
   return align === 'left' ? text + gap : gap + text;
 }
 
+const NO_BREAK = '\u00A0';
+
+/** A piece of text that `hanging` keeps on one line, such as a number with its unit. */
+export function whole(text: string): string {
+  return text.replaceAll(' ', NO_BREAK);
+}
+
 /** A paragraph whose first line starts with `first` and whose other lines are indented as far. */
 export function hanging(first: string, text: string, width: number): string {
   const indent = textWidth(first);
   const lines = wrap(text, width - indent);
-  return lines.map((line, at) => (at === 0 ? first : ' '.repeat(indent)) + line).join('\n');
+  return lines.map((line, at) => (at === 0 ? first : ' '.repeat(indent)) + line.replaceAll(NO_BREAK, ' ')).join('\n');
 }
 
 function wrapParagraph(paragraph: string, width: number): string[] {

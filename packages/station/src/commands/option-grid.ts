@@ -11,7 +11,7 @@ import {
 } from '@stillair/engine';
 import type { Ink } from '../ink.ts';
 import type { SourceNotes } from '../source-notes.ts';
-import { hanging, pad, textWidth } from '../text.ts';
+import { hanging, pad, textWidth, whole } from '../text.ts';
 import { inked, verdictOrder } from '../verdict-words.ts';
 
 export interface GridCell extends Cell {
@@ -47,7 +47,7 @@ export interface GridLook {
 const signs: Readonly<Record<Verdict, string>> = { fails: 'x', tight: '~', unknown: '?', holds: ' ', told: ' ' };
 
 /** One line that says what the signs mean. */
-export const GRID_LEGEND = 'x fails, ~ tight (its limit lies inside its band), ? unknown, * best, – not there';
+export const GRID_LEGEND = 'x fails, ~ tight (limit inside the band), ? unknown, * best, – not there';
 
 /** Options that a person can follow across a line. */
 const MOST_ABREAST = 8;
@@ -112,9 +112,7 @@ function rowText(row: GridRow, columns: readonly GridColumn[], drawn: Drawn): st
   const { ink, width, units, lead, size } = drawn;
   const unit = unitOf(row, units);
   const cellOf = (id: string): GridCell | undefined => row.cells[id];
-  const title = unbroken((whole) =>
-    hanging('', `${row.title}${unit === '' ? '' : `, ${unit}`}${limitsText(row, columns, drawn, whole)}`, width),
-  );
+  const title = hanging('', `${row.title}${unit === '' ? '' : `, ${unit}`}${limitsText(row, columns, drawn)}`, width);
   const line = (label: string, text: (id: string) => string) =>
     `${label.padEnd(lead)}${columns.map(({ id }) => pad(text(id), size, 'right')).join('')}`.trimEnd();
   const values = line('', (id) => {
@@ -152,12 +150,7 @@ function placesText(row: GridRow, columns: readonly GridColumn[], { ink, width, 
 }
 
 /** `, at most 38 [1]`; where options are held against different limits, each with the letters that it is for. */
-function limitsText(
-  row: GridRow,
-  columns: readonly GridColumn[],
-  { units, notes }: Drawn,
-  whole: (text: string) => string,
-): string {
+function limitsText(row: GridRow, columns: readonly GridColumn[], { units, notes }: Drawn): string {
   const shown = ({ kind, value, source }: Limit) =>
     whole(`${kind === 'at-most' ? 'at most' : 'at least'} ${number(row, value, units)} ${notes.mark(source)}`);
   const limited = columns.filter(({ id }) => row.cells[id]?.limit !== undefined);
@@ -165,13 +158,6 @@ function limitsText(
   if (groups.length === 0) return '';
   if (groups.length === 1) return `, ${groups[0]![0]}`;
   return `, ${groups.map(([text, letters]) => `${text} for ${letters.join(' ')}`).join('; ')}`;
-}
-
-const NO_BREAK = '\u00A0';
-
-/** Lays out a text in which what is called whole stays on one line. */
-function unbroken(layOut: (whole: (text: string) => string) => string): string {
-  return layOut((text) => text.replaceAll(' ', NO_BREAK)).replaceAll(NO_BREAK, ' ');
 }
 
 function lettersBy(
