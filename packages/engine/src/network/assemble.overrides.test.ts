@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type AssumedInput, assumedInputs } from '../cabinet/assumed-inputs.ts';
 import type { Cabinet } from '../cabinet/cabinet.ts';
-import { overrideRegistry } from '../cabinet/overrides.ts';
+import { findOverride, overrideRegistry } from '../cabinet/overrides.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import { setInput } from '../cabinet/set-input.ts';
 import { assemble } from './assemble.ts';
@@ -48,7 +48,12 @@ const ids: Readonly<Record<string, string>> = {
 describe('overrides in the network', () => {
   it.each(overrideRegistry.map(({ path, kind }) => [path, kind] as const))('property: %s changes it', (path, kind) => {
     const at = path.replace('*', ids[path.split('.')[0]!]!);
-    expect(networkDifferences(assembled().network, assembled(at, values[kind]!).network, 1e-9)).not.toEqual([]);
+    const other = assembled(at, values[kind]!);
+    expect(networkDifferences(assembled().network, other.network, 1e-9)).not.toEqual([]);
+    // And it is told that it did, under the path that the registry gives.
+    const { override, ids: stars } = findOverride(at.split('.'))!;
+    const names = override.path.startsWith('shelves.') ? ['0'] : [...stars];
+    expect(other.overridesUsed).toContain(override.cabinet.replaceAll('*', () => names.shift()!));
   });
 
   it('exact: a U-value scales resistances between two films of 0.13 m²K/W and keeps the heat capacity', () => {

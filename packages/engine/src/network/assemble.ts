@@ -1,6 +1,6 @@
 // Cabinet + day → network. Every number of the network follows from numbers of the cabinet; nothing is looked up elsewhere.
 
-import type { Cabinet, HeatPart } from '../cabinet/cabinet.ts';
+import type { Cabinet, Day, HeatPart } from '../cabinet/cabinet.ts';
 import { applyOverrides } from './apply-overrides.ts';
 import { assembleDoors, assembleLeaks, assemblePaths } from './assemble-air.ts';
 import { assembleBays, zoneAt } from './assemble-bays.ts';
@@ -29,7 +29,7 @@ export function assemble(given: Cabinet, dayId: string): Assembly {
   const day = cabinet.days[dayId];
   if (day === undefined) throw new RangeError(`assemble: the cabinet has no day "${dayId}"`);
   const draft = emptyDraft();
-  draft.overridesUsed.push(...used);
+  draft.overridesUsed.push(...used, ...standingElsewhere(cabinet, day));
   const start = (day.roomTemperature ?? cabinet.room.temperature)[0]![1];
 
   assembleRoom(draft, cabinet, day);
@@ -69,6 +69,14 @@ export function assemble(given: Cabinet, dayId: string): Assembly {
     derivations,
     overridesUsed,
   };
+}
+
+/** Overrides that stand in the cabinet already: every factor, and what machines with jobs of this day give off. */
+function standingElsewhere({ overrides }: Cabinet, { jobs }: Day): string[] {
+  const printing = Object.values(jobs).map(({ machine }) => `machines.${machine}.emission.`);
+  return Object.keys(overrides).filter(
+    (path) => path.startsWith('factors.') || printing.some((start) => path.startsWith(start)),
+  );
 }
 
 function assembleHeat(context: ControlContext, id: string, heat: HeatPart): void {

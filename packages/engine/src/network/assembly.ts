@@ -79,6 +79,6 @@ export interface Assembly {
   readonly leaks: readonly LeakPlace[];
   readonly surfaces: readonly SurfacePlace[];
   readonly derivations: readonly Derivation[];
-  /** Registered overrides that were used. */
+  /** Registered overrides that this day used, by their paths in `cabinet.overrides`. */
   readonly overridesUsed: readonly string[];
 }

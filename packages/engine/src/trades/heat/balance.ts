@@ -92,5 +92,14 @@ export function balanceSteps(run: DayRun, bay: string, time: number): Step[] {
       unit: 'power',
       inputs: ['factors.insideFilm', 'factors.outsideFilm'],
     },
+    ...ownValues(run),
   ];
+}
+
+/** What the file puts in place of derived quantities, where this day used it. */
+function ownValues({ assembly }: DayRun): Step[] {
+  const used = assembly.overridesUsed.map((path) => `overrides.${path}`);
+  return used.length === 0
+    ? []
+    : [{ text: 'values of the file in place of what is worked out otherwise', inputs: used }];
 }

@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import { readCabinet } from '../../cabinet/read-cabinet.ts';
 import { simulateDay } from '../../day/simulate-day.ts';
 import { assemble } from '../../network/assemble.ts';
-import { balanceAt } from './balance.ts';
+import type { Step } from '../measure.ts';
+import { balanceAt, balanceSteps } from './balance.ts';
 import { energyByUser } from './energy.ts';
 
 const text = `
@@ -29,4 +30,19 @@ it('cross: a heater that holds the air is no bed; its energy and its share of th
   // 20 K over the room and 9 to 11 W/K of a bay half as high as usual, whose air is warmed directly.
   expect(late.others / 20).toBeGreaterThan(5);
   expect(late.others / 20).toBeLessThan(11);
+});
+
+it('exact: the steps of a balance name the overrides that the day used, and none where there are none', () => {
+  const stepsOf = (file: string): readonly Step[] => {
+    const answer = readCabinet('heater.yaml', file);
+    if (!answer.ok) throw new Error(answer.complaints.map(({ what }) => what).join('\n'));
+    const assembly = assemble(answer.cabinet, 'd');
+    const run = { cabinet: answer.cabinet, day: 'd', assembly, record: simulateDay(assembly.network) };
+    return balanceSteps(run, 'inside', 12 * 3600);
+  };
+  const overridden = stepsOf(`${text}overrides: { bays.inside.leakage: 8 cm2, machines.m.heat: 40 W }\n`);
+  expect(overridden.at(-1)!.inputs!.toSorted()).toEqual(['overrides.bays.inside.leakage', 'overrides.machines.m.heat']);
+  expect(stepsOf(text).flatMap(({ inputs = [] }) => inputs.filter((path) => path.startsWith('overrides.')))).toEqual(
+    [],
+  );
 });
