@@ -7,6 +7,7 @@ import { type Piece, piecesOf } from '../cabinet/geometry.ts';
 import { ROOM } from './assemble-room.ts';
 import type { BayPlaces } from './assembly.ts';
 import { addToEnclosure, type Draft } from './draft.ts';
+import { foldSkins } from './fold-skins.ts';
 
 /** A sheet whose conductance is above this has one temperature: W/(m²K); films are 5 to 12. */
 const THIN = 100;
@@ -174,13 +175,14 @@ export function addSheet(
     draft.nodes.push({ name, heatCapacity: thickness * density * heatCapacity * area, initial: start });
     return { inner: name, outer: name };
   }
-  const layers = build.layers.map((layer) => ({
+  const sliced = build.layers.map((layer) => ({
     thickness: layer.thickness,
     conductivity: layer.conductivity / scale,
     density: layer.density,
     heatCapacity: layer.heatCapacity,
     nodes: layer.thickness >= THICK && layer.density > 200 ? 2 : 1,
   }));
+  const layers = foldSkins(sliced);
   draft.walls.push({ name, ...between, area, layers, grid: 'faces', initial: start });
   const slices = layers.reduce((sum, { nodes }) => sum + nodes, 0);
   return { inner: `${name}.1`, outer: `${name}.${slices + 1}` };
