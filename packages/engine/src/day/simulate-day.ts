@@ -45,7 +45,7 @@ const SHORTEST = 1e-8;
 /** Steps between two questions to `stop`. */
 const QUESTION = 64;
 /** One step may err by this share of the tolerance, so that what steps add up to stays within it at the peaks of nearly all days. */
-const STEP_SHARE = 0.2;
+const STEP_SHARE = 0.15;
 
 /** How near to its level a switch must end up, as a share of the tolerance. */
 const EVENT_SHARE = 0.05;
