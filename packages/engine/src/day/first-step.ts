@@ -5,6 +5,7 @@
 import type { Day } from './day.ts';
 import { diagonalOfHeat } from './heat-matrix.ts';
 import type { Step } from './step.ts';
+import { STEP_SHARE } from './step-control.ts';
 import { diagonalOfTransport } from './transport-matrix.ts';
 
 /**
@@ -14,6 +15,9 @@ import { diagonalOfTransport } from './transport-matrix.ts';
 export const STEEP = 0.04;
 export const LINEAR = 0.0309;
 export const MOST = 0.48;
+
+/** A time constant below this is short, s: errors do not outlast the transient they belong to. */
+const SHORT = 600;
 
 export interface Rates {
   readonly heat: Float64Array;
@@ -26,10 +30,10 @@ export function firstLength(day: Day, step: Step, before: Rates, tolerance: numb
   const { capacity } = plant.heat;
   let length = Number.POSITIVE_INFINITY;
   diagonalOfHeat(plant.heat, heat, day.y, step.sums);
+  weighAir(day, step);
   for (let slot = 0; slot < plant.heat.layout.unknowns; slot += 1) {
-    if (step.watchedSlot[slot] === 0) continue;
-    const jump = Math.abs(day.heatRate[slot]! - before.heat[slot]!) / capacity[slot]!;
-    length = Math.min(length, allowed(jump / tolerance, capacity[slot]! / step.sums[slot]!));
+    const jump = (step.watchedSlot[slot]! * Math.abs(day.heatRate[slot]! - before.heat[slot]!)) / capacity[slot]!;
+    if (jump > 0) length = Math.min(length, allowed(jump / tolerance, capacity[slot]! / step.sums[slot]!));
   }
   const { count, solved, volume, scale } = plant.transport;
   if (count > 0) diagonalOfTransport(plant.transport, transport, step.sums);
@@ -39,6 +43,15 @@ export function firstLength(day: Day, step: Step, before: Rates, tolerance: numb
     length = Math.min(length, allowed(jump / unit, volume[cell]! / step.sums[cell]!));
   }
   return length;
+}
+
+/** Sets how much the error control minds the air and what reads it, by what each loses now (`step.sums`, W/K). */
+function weighAir({ plant }: Day, { sums, watchedSlot }: Step): void {
+  const { zoneSlot, capacity, layout } = plant.heat;
+  for (const slot of zoneSlot) {
+    if (slot < layout.firstFixed) watchedSlot[slot] = capacity[slot]! < SHORT * sums[slot]! ? STEP_SHARE : 1;
+  }
+  for (const { slot, lag } of plant.controls.sensors) watchedSlot[slot] = lag < SHORT ? STEP_SHARE : 1;
 }
 
 /** Longest step whose error stays within one tolerance. `jump`: of the rate, tolerances/s. `time`: time constant, s. */

@@ -11,7 +11,7 @@ import { addRow, newRecorder, type Recorder, toRecord } from './recorder.ts';
 import { carryOver, comesBack, notPeriodic } from './repeat-day.ts';
 import { ROS34PW2 } from './rosenbrock.ts';
 import { evaluateEnd, newStep, type Step, startStep, tryStep } from './step.ts';
-import { afterFailure, newStepControl, nextLength, type StepControl } from './step-control.ts';
+import { afterFailure, newStepControl, nextLength, STEP_SHARE, type StepControl } from './step-control.ts';
 import { flipThermostat, holdBed, setBed, settle } from './switching.ts';
 import { findEvents, missOf, newWatch, SAME_TIME, type Watch } from './watch.ts';
 
@@ -44,9 +44,6 @@ const FIRST_STEP = 30;
 const SHORTEST = 1e-8;
 /** Steps between two questions to `stop`. */
 const QUESTION = 64;
-/** One step may err by this share of the tolerance, so that what steps add up to stays within it at the peaks of nearly all days. */
-const STEP_SHARE = 0.15;
-
 /** How near to its level a switch must end up, as a share of the tolerance. */
 const EVENT_SHARE = 0.05;
 const MOST_REPEATS = 8;
@@ -120,7 +117,7 @@ function runDay(day: Day, tolerance: number, options: DayOptions): Run {
     books: options.ledger === true ? openBooks(day, step) : undefined,
     began: { y: day.y.slice(), c: day.c.slice() },
     tolerance: tolerance * STEP_SHARE,
-    relative: tolerance * STEP_SHARE * RELATIVE_PER_KELVIN,
+    relative: tolerance * RELATIVE_PER_KELVIN,
     steps: 0,
     rejected: 0,
     length: FIRST_STEP,

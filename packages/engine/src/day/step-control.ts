@@ -2,6 +2,11 @@
 // away; a control that looks at the last error alone lags behind that (K. Gustafsson, ACM Trans. Math. Softw. 20 (1994) 496; the
 // predictive form as in E. Hairer, G. Wanner, Solving ODEs II, 1996, IV.8, eq. 8.25; from memory).
 
+/**
+ * One step may err by this share of the tolerance where errors last and add up: then what they add up to stays within it at the peaks of
+ * nearly all days. Air and what it carries forget an error within minutes and may err by the tolerance itself.
+ */
+export const STEP_SHARE = 0.2;
 const SAFETY = 0.9;
 const MOST_GROWTH = 4;
 const MOST_SHRINKING = 0.2;

@@ -27,7 +27,7 @@ export interface Step {
   readonly endC: Float64Array;
   readonly endHeat: Float64Array;
   readonly endCells: Float64Array;
-  /** 1 for temperatures that the error control looks at, 0 for stars and fixed zones. */
+  /** How much the error control minds each temperature: 1, less where errors die away soon, 0 for stars and fixed zones. */
   readonly watchedSlot: Float64Array;
   /** Slots of the stars, which have no balance of their own. */
   readonly starSlots: Int32Array;
