@@ -29,27 +29,27 @@ export function firstLength(day: Day, step: Step, before: Rates, tolerance: numb
   const { plant, heat, transport, c } = day;
   const { capacity } = plant.heat;
   let length = Number.POSITIVE_INFINITY;
-  diagonalOfHeat(plant.heat, heat, day.y, step.sums);
+  diagonalOfHeat(plant.heat, heat, day.y, step.diagonal);
   weighAir(day, step);
   for (let slot = 0; slot < plant.heat.layout.unknowns; slot += 1) {
     const jump = (step.watchedSlot[slot]! * Math.abs(day.heatRate[slot]! - before.heat[slot]!)) / capacity[slot]!;
-    if (jump > 0) length = Math.min(length, allowed(jump / tolerance, capacity[slot]! / step.sums[slot]!));
+    if (jump > 0) length = Math.min(length, allowed(jump / tolerance, capacity[slot]! / step.diagonal[slot]!));
   }
   const { count, solved, volume, scale } = plant.transport;
-  if (count > 0) diagonalOfTransport(plant.transport, transport, step.sums);
+  if (count > 0) diagonalOfTransport(plant.transport, transport, step.diagonal);
   for (let cell = 0; cell < solved * count; cell += 1) {
     const jump = Math.abs(day.transportRate[cell]! - before.cells[cell]!) / volume[cell]!;
     const unit = relative * Math.max(scale[cell % count]!, Math.abs(c[cell]!));
-    length = Math.min(length, allowed(jump / unit, volume[cell]! / step.sums[cell]!));
+    length = Math.min(length, allowed(jump / unit, volume[cell]! / step.diagonal[cell]!));
   }
   return length;
 }
 
-/** Sets how much the error control minds the air and what reads it, by what each loses now (`step.sums`, W/K). */
-function weighAir({ plant }: Day, { sums, watchedSlot }: Step): void {
+/** Sets how much the error control minds the air and what reads it, by what each loses now (`step.diagonal`, W/K). */
+function weighAir({ plant }: Day, { diagonal, watchedSlot }: Step): void {
   const { zoneSlot, capacity, layout } = plant.heat;
   for (const slot of zoneSlot) {
-    if (slot < layout.firstFixed) watchedSlot[slot] = capacity[slot]! < SHORT * sums[slot]! ? STEP_SHARE : 1;
+    if (slot < layout.firstFixed) watchedSlot[slot] = capacity[slot]! < SHORT * diagonal[slot]! ? STEP_SHARE : 1;
   }
   for (const { slot, lag } of plant.controls.sensors) watchedSlot[slot] = lag < SHORT ? STEP_SHARE : 1;
 }

@@ -1,132 +1,165 @@
-// Keeps the rows of a day while it runs and hands them over as a record.
+// Keeps the rows of a day while it runs and hands them over as a record. Every table of the record is filled row by row.
 
 import type { Network } from '../network/network.ts';
 import type { Day } from './day.ts';
 import type { DayRecord, Ledger, Table } from './record.ts';
 
-/** All columns of a row lie together; `width` is their number. */
 export interface Recorder {
   rows: number;
-  values: Float64Array;
+  /** Rows that there is room for. */
+  room: number;
+  readonly times: Column;
+  readonly temperatures: Column;
+  readonly slopes: Column;
+  readonly pressures: Column;
+  readonly flows: Column;
+  readonly counterFlows: Column;
+  readonly exchanges: Column;
+  readonly fanSpeeds: Column;
+  readonly bedPowers: Column;
+  readonly thermostats: Column;
+  readonly carbonLoads: Column;
+  /** By contaminant. */
+  readonly concentrations: readonly Column[];
+  readonly concentrationSlopes: readonly Column[];
+  readonly all: readonly Column[];
+}
+
+/** The values of one table, `width` to a row. */
+interface Column {
   readonly width: number;
+  values: Float64Array;
 }
 
 const FIRST_ROWS = 512;
 
 /** Room of the last finished day, for the next one to write in: saves clearing half a megabyte a day, and changes no result. */
-let spare: Float64Array | undefined;
+let spare: Recorder | undefined;
 
 export function newRecorder(day: Day): Recorder {
-  const points = day.plant.heat.layout.names.length;
-  const { air, heat, bedPower, moment, c } = day;
-  const width =
-    1 +
-    2 * points +
-    air.pressure.length +
-    2 * air.flow.length +
-    heat.exchangeFlow.length +
-    air.speed.length +
-    bedPower.length +
-    moment.thermostats.length +
-    2 * c.length;
-  const values =
-    spare !== undefined && spare.length >= FIRST_ROWS * width ? spare : new Float64Array(FIRST_ROWS * width);
+  const { air, heat, bedPower, moment, plant } = day;
+  const points = plant.heat.layout.names.length;
+  const { count, zones, carbon } = plant.transport;
+  const widths = [
+    ...[1, points, points, air.pressure.length, air.flow.length, air.flow.length, heat.exchangeFlow.length],
+    ...[air.speed.length, bedPower.length, moment.thermostats.length, carbon.length],
+    ...new Array<number>(2 * count).fill(zones),
+  ];
+  const kept = spare;
   spare = undefined;
-  return { rows: 0, values, width };
+  if (kept?.all.length === widths.length && kept.all.every(({ width }, i) => width === widths[i])) {
+    kept.rows = 0;
+    return kept;
+  }
+  const all = widths.map((width): Column => ({ width, values: new Float64Array(FIRST_ROWS * width) }));
+  return {
+    rows: 0,
+    room: FIRST_ROWS,
+    times: all[0]!,
+    temperatures: all[1]!,
+    slopes: all[2]!,
+    pressures: all[3]!,
+    flows: all[4]!,
+    counterFlows: all[5]!,
+    exchanges: all[6]!,
+    fanSpeeds: all[7]!,
+    bedPowers: all[8]!,
+    thermostats: all[9]!,
+    carbonLoads: all[10]!,
+    concentrations: all.slice(11, 11 + count),
+    concentrationSlopes: all.slice(11 + count),
+    all,
+  };
 }
 
-/** Adds the day's present state as a row, its columns in the order in which `toRecord` takes them out. */
+/** Adds the day's present state as a row. */
 export function addRow(recorder: Recorder, day: Day): void {
-  if ((recorder.rows + 1) * recorder.width > recorder.values.length) {
-    const wide = new Float64Array(2 * recorder.values.length);
-    wide.set(recorder.values);
-    recorder.values = wide;
+  if (recorder.rows === recorder.room) {
+    for (const column of recorder.all) {
+      const wide = new Float64Array(2 * column.values.length);
+      wide.set(column.values);
+      column.values = wide;
+    }
+    recorder.room *= 2;
   }
-  const { plant, air, y, heatRate, c } = day;
+  const { plant, air, heat, y, heatRate, c, transportRate, moment } = day;
+  const { rows } = recorder;
+  recorder.rows += 1;
+  recorder.times.values[rows] = moment.time;
   const { layout, capacity } = plant.heat;
   const { slotOf } = layout;
-  const { values } = recorder;
-  const points = layout.names.length;
-  let at = recorder.rows * recorder.width;
-  recorder.rows += 1;
-  values[at] = day.moment.time;
-  at += 1;
-  for (let i = 0; i < points; i += 1) {
+  const { width } = recorder.temperatures;
+  const temperatures = recorder.temperatures.values;
+  const slopes = recorder.slopes.values;
+  for (let i = 0; i < width; i += 1) {
     const slot = slotOf[i]!;
-    values[at + i] = y[slot]!;
-    values[at + points + i] = heatRate[slot]! / capacity[slot]!;
+    temperatures[rows * width + i] = y[slot]!;
+    slopes[rows * width + i] = heatRate[slot]! / capacity[slot]!;
   }
-  at = put(values, at + 2 * points, air.pressure);
-  at = put(values, at, air.flow);
-  at = put(values, at, air.counter);
-  at = put(values, at, day.heat.exchangeFlow);
-  at = put(values, at, air.speed);
-  at = put(values, at, day.bedPower);
-  for (let i = 0; i < day.moment.thermostats.length; i += 1) values[at + i] = day.moment.thermostats[i]!;
-  at += day.moment.thermostats.length;
+  put(recorder.pressures, rows, air.pressure);
+  put(recorder.flows, rows, air.flow);
+  put(recorder.counterFlows, rows, air.counter);
+  put(recorder.exchanges, rows, heat.exchangeFlow);
+  put(recorder.fanSpeeds, rows, air.speed);
+  put(recorder.bedPowers, rows, day.bedPower);
+  put(recorder.thermostats, rows, moment.thermostats);
   const { zones, count, cells, placeOf, volume } = plant.transport;
   for (let k = 0; k < count; k += 1) {
+    const amounts = recorder.concentrations[k]!.values;
+    const rates = recorder.concentrationSlopes[k]!.values;
     for (let z = 0; z < zones; z += 1) {
       const cell = placeOf[z]! * count + k;
-      values[at + k * zones + z] = c[cell]!;
-      values[at + c.length + k * zones + z] = day.transportRate[cell]! / volume[cell]!;
+      amounts[rows * zones + z] = c[cell]!;
+      rates[rows * zones + z] = transportRate[cell]! / volume[cell]!;
     }
   }
-  for (let l = cells; l < c.length; l += 1) {
-    values[at + l] = c[l]!;
-    values[at + c.length + l] = day.transportRate[l]!;
-  }
+  if (c.length > cells) put(recorder.carbonLoads, rows, c.subarray(cells));
 }
 
-function put(values: Float64Array, at: number, from: Float64Array): number {
-  for (let i = 0; i < from.length; i += 1) values[at + i] = from[i]!;
-  return at + from.length;
+function put({ width, values }: Column, row: number, from: Float64Array | Uint8Array): void {
+  values.set(from, row * width);
 }
 
 /** The finished record. The recorder is not to be used again. */
 export function toRecord(recorder: Recorder, day: Day, work: DayRecord['work'], ledger: Ledger | undefined): DayRecord {
   const { network, transport } = day.plant;
-  const { rows, values, width } = recorder;
-  let first = 0;
-  const take = (count: number): Float64Array => {
-    const part = new Float64Array(rows * count);
-    for (let row = 0; row < rows; row += 1) {
-      const from = row * width + first;
-      for (let i = 0; i < count; i += 1) part[row * count + i] = values[from + i]!;
-    }
-    first += count;
-    return part;
-  };
-  const table = (names: readonly string[]): Table => ({ names, values: take(names.length) });
+  const take = ({ width, values }: Column): Float64Array => values.slice(0, recorder.rows * width);
+  const table = (names: readonly string[], column: Column): Table => ({ names, values: take(column) });
   const named = (list: readonly { readonly name: string }[]): string[] => list.map(({ name }) => name);
   const zones = named(network.zones);
   const paths = named(network.paths);
-  const carbon = named(transport.carbon);
   const { names } = day.plant.heat.layout;
+  const ofZones = (columns: readonly Column[]): Readonly<Record<string, Table>> =>
+    tables(network, zones, columns, take);
   const record = {
     network,
-    times: take(1),
-    temperatures: table(names),
-    slopes: table(names),
-    pressures: table(zones),
-    flows: table(paths),
-    counterFlows: table(paths),
-    exchanges: table(named(network.exchanges)),
-    fanSpeeds: table(named(day.plant.air.fans.flat())),
-    bedPowers: table(named(network.machines)),
-    thermostats: table(named(network.thermostats)),
-    concentrations: tables(network, () => table(zones)),
-    carbonLoads: table(carbon),
-    concentrationSlopes: tables(network, () => table(zones)),
+    times: take(recorder.times),
+    temperatures: table(names, recorder.temperatures),
+    slopes: table(names, recorder.slopes),
+    pressures: table(zones, recorder.pressures),
+    flows: table(paths, recorder.flows),
+    counterFlows: table(paths, recorder.counterFlows),
+    exchanges: table(named(network.exchanges), recorder.exchanges),
+    fanSpeeds: table(named(day.plant.air.fans.flat()), recorder.fanSpeeds),
+    bedPowers: table(named(network.machines), recorder.bedPowers),
+    thermostats: table(named(network.thermostats), recorder.thermostats),
+    concentrations: ofZones(recorder.concentrations),
+    carbonLoads: table(named(transport.carbon), recorder.carbonLoads),
+    concentrationSlopes: ofZones(recorder.concentrationSlopes),
     events: day.events,
     warnings: day.warnings,
     ...(ledger === undefined ? {} : { ledger }),
     work,
   };
-  spare = values;
+  spare = recorder;
   return record;
 }
 
-function tables({ contaminants }: Network, next: () => Table): Readonly<Record<string, Table>> {
-  return Object.fromEntries(contaminants.map(({ name }) => [name, next()]));
+function tables(
+  { contaminants }: Network,
+  names: readonly string[],
+  columns: readonly Column[],
+  take: (column: Column) => Float64Array,
+): Readonly<Record<string, Table>> {
+  return Object.fromEntries(contaminants.map(({ name }, k) => [name, { names, values: take(columns[k]!) }]));
 }

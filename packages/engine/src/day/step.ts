@@ -14,7 +14,8 @@ export interface Step {
   readonly cellStages: Float64Array;
   /** c_ij/h of the stage at hand. */
   readonly shares: Float64Array;
-  readonly sums: Float64Array;
+  /** Room for the diagonal of a matrix. */
+  readonly diagonal: Float64Array;
   readonly stageY: Float64Array;
   readonly stageC: Float64Array;
   readonly stageHeat: Float64Array;
@@ -49,7 +50,7 @@ export function newStep(day: Day, method: Method): Step {
     heatStages: new Float64Array(method.stages * slots),
     cellStages: new Float64Array(method.stages * cells),
     shares: new Float64Array(method.stages),
-    sums: new Float64Array(Math.max(slots, cells)),
+    diagonal: new Float64Array(Math.max(slots, cells)),
     stageY: new Float64Array(slots),
     stageC: new Float64Array(cells),
     stageHeat: new Float64Array(slots),
@@ -116,7 +117,7 @@ export function evaluateEnd(day: Day, step: Step, length: number): void {
   evaluate(day, step.endY, step.endC, day.moment.time + length, step.endHeat, step.endCells);
 }
 
-/** out = base + Σ share_j stage_j over the first `count` stages. */
+/** out = base + Σ share_j stage_j over the first `count` (1 to 4) of the stages, written out because it runs so often. */
 function combine(
   out: Float64Array,
   base: Float64Array,
@@ -124,32 +125,62 @@ function combine(
   stages: Float64Array,
   count: number,
 ): void {
-  addStages(out, out.length, shares, stages, count);
-  for (let k = 0; k < out.length; k += 1) out[k] = out[k]! + base[k]!;
-}
-
-/** out = Σ share_j stage_j over the first `count` (1 to 4) of the stages, written out because it runs so often. */
-function addStages(out: Float64Array, size: number, shares: Float64Array, stages: Float64Array, count: number): void {
+  const size = out.length;
   const s0 = shares[0]!;
   if (count === 1) {
-    for (let k = 0; k < size; k += 1) out[k] = s0 * stages[k]!;
+    for (let k = 0; k < size; k += 1) out[k] = base[k]! + s0 * stages[k]!;
     return;
   }
   const s1 = shares[1]!;
   if (count === 2) {
-    for (let k = 0; k < size; k += 1) out[k] = s0 * stages[k]! + s1 * stages[size + k]!;
+    for (let k = 0; k < size; k += 1) out[k] = base[k]! + (s0 * stages[k]! + s1 * stages[size + k]!);
     return;
   }
   const s2 = shares[2]!;
   const two = 2 * size;
   if (count === 3) {
-    for (let k = 0; k < size; k += 1) out[k] = s0 * stages[k]! + s1 * stages[size + k]! + s2 * stages[two + k]!;
+    for (let k = 0; k < size; k += 1) {
+      out[k] = base[k]! + (s0 * stages[k]! + s1 * stages[size + k]! + s2 * stages[two + k]!);
+    }
     return;
   }
   const s3 = shares[3]!;
   const three = 3 * size;
   for (let k = 0; k < size; k += 1) {
-    out[k] = s0 * stages[k]! + s1 * stages[size + k]! + s2 * stages[two + k]! + s3 * stages[three + k]!;
+    out[k] = base[k]! + (s0 * stages[k]! + s1 * stages[size + k]! + s2 * stages[two + k]! + s3 * stages[three + k]!);
+  }
+}
+
+/** Stage `i` = rate + weight · Σ share_j stage_j over the stages before it: the right side of its equations. */
+function beginStage(
+  stages: Float64Array,
+  size: number,
+  i: number,
+  rate: Float64Array,
+  weight: Float64Array,
+  shares: Float64Array,
+): void {
+  if (i === 0) {
+    stages.set(rate);
+    return;
+  }
+  const s0 = shares[0]!;
+  if (i === 1) {
+    for (let k = 0; k < size; k += 1) stages[size + k] = rate[k]! + weight[k]! * (s0 * stages[k]!);
+    return;
+  }
+  const s1 = shares[1]!;
+  const two = 2 * size;
+  if (i === 2) {
+    for (let k = 0; k < size; k += 1) {
+      stages[two + k] = rate[k]! + weight[k]! * (s0 * stages[k]! + s1 * stages[size + k]!);
+    }
+    return;
+  }
+  const s2 = shares[2]!;
+  const three = 3 * size;
+  for (let k = 0; k < size; k += 1) {
+    stages[three + k] = rate[k]! + weight[k]! * (s0 * stages[k]! + s1 * stages[size + k]! + s2 * stages[two + k]!);
   }
 }
 
@@ -186,16 +217,12 @@ function solveHeatStage(
   rate: Float64Array,
   drifts: boolean,
 ): void {
-  const { method, heatStages: u, sums } = step;
+  const { method, heatStages: u } = step;
   const { plant, held, heat } = day;
   const { layout, capacity, bedRows } = plant.heat;
   const { unknowns, firstFixed, slots } = layout;
   const base = i * slots;
-  if (i === 0) u.set(rate);
-  else {
-    addStages(sums, slots, step.shares, u, i);
-    for (let k = 0; k < slots; k += 1) u[base + k] = rate[k]! + capacity[k]! * sums[k]!;
-  }
+  beginStage(u, slots, i, rate, capacity, step.shares);
   const moved = length * method.g[i]!;
   if (drifts) for (let k = 0; k < unknowns; k += 1) u[base + k] = u[base + k]! + moved * step.heatDrift[k]!;
   for (let m = 0; m < bedRows.length; m += 1) {
@@ -222,18 +249,13 @@ function solveCellStage(
   rate: Float64Array,
   drifts: boolean,
 ): void {
-  const { method, cellStages: v, sums } = step;
+  const { method, cellStages: v } = step;
   const { transport: net } = day.plant;
   const { transport: state } = day;
   const { solved, cells, count, pattern, volume, carbon } = net;
   const size = day.c.length;
   const first = i * size;
-  if (i === 0) v.set(rate);
-  else {
-    addStages(sums, size, step.shares, v, i);
-    for (let k = 0; k < cells; k += 1) v[first + k] = rate[k]! + volume[k]! * sums[k]!;
-    for (let k = cells; k < size; k += 1) v[first + k] = rate[k]! + sums[k]!;
-  }
+  beginStage(v, size, i, rate, volume, step.shares);
   const moved = length * method.g[i]!;
   if (drifts) for (let k = 0; k < cells; k += 1) v[first + k] = v[first + k]! + moved * step.cellDrift[k]!;
   for (let cell = solved * count; cell < cells; cell += 1) v[first + cell] = moved * state.outsideRate[cell]!;
@@ -260,12 +282,13 @@ function solveCellStage(
   }
 }
 
-function heatError({ method, heatStages, watchedSlot, sums }: Step): number {
+function heatError({ method, heatStages: u, watchedSlot }: Step): number {
   const size = watchedSlot.length;
-  addStages(sums, size, method.e, heatStages, method.stages);
+  const [e0, e1, e2, e3] = [method.e[0]!, method.e[1]!, method.e[2]!, method.e[3]!];
   let worst = 0;
   for (let k = 0; k < size; k += 1) {
-    const error = sums[k]! * watchedSlot[k]!;
+    const sum = e0 * u[k]! + e1 * u[size + k]! + e2 * u[2 * size + k]! + e3 * u[3 * size + k]!;
+    const error = sum * watchedSlot[k]!;
     const absolute = error < 0 ? -error : error;
     // Written so that NaN wins.
     if (!(absolute <= worst)) worst = absolute;
@@ -273,15 +296,17 @@ function heatError({ method, heatStages, watchedSlot, sums }: Step): number {
   return worst;
 }
 
-function cellError(day: Day, { method, cellStages, endC, sums }: Step): number {
-  const { transport: net } = day.plant;
-  addStages(sums, day.c.length, method.e, cellStages, method.stages);
-  const { count, solved, scale } = net;
+function cellError(day: Day, { method, cellStages: v, endC }: Step): number {
+  const { count, solved, scale } = day.plant.transport;
+  const { c } = day;
+  const size = c.length;
+  const [e0, e1, e2, e3] = [method.e[0]!, method.e[1]!, method.e[2]!, method.e[3]!];
   let worst = 0;
   for (let place = 0; place < solved; place += 1) {
     for (let k = 0; k < count; k += 1) {
       const cell = place * count + k;
-      const share = Math.abs(sums[cell]!) / Math.max(scale[k]!, Math.abs(day.c[cell]!), Math.abs(endC[cell]!));
+      const sum = e0 * v[cell]! + e1 * v[size + cell]! + e2 * v[2 * size + cell]! + e3 * v[3 * size + cell]!;
+      const share = Math.abs(sum) / Math.max(scale[k]!, Math.abs(c[cell]!), Math.abs(endC[cell]!));
       if (!(share <= worst)) worst = share;
     }
   }

@@ -19,7 +19,7 @@ export interface TransportNetwork {
   readonly referenceDensity: number;
   readonly scale: Float64Array;
   readonly initial: Float64Array;
-  /** m³ by cell; 1 where concentrations are held. */
+  /** m³ by cell; 1 where concentrations are held, and for the carbon loads that follow. */
   readonly volume: Float64Array;
   /** V λ, m³/s, by cell. */
   readonly deposition: Float64Array;
@@ -155,7 +155,7 @@ export function compileTransport(network: Network, air: AirNetwork, heat: HeatNe
     referenceDensity: network.constants.referenceDensity,
     scale: Float64Array.from(contaminants, ({ scale }) => scale),
     initial: byCell((k, z) => contaminants[k]!.initial[zoneNames[z]!] ?? 0),
-    volume: byCell((_, z) => (held[z] === 1 ? 1 : zones[z]!.volume)),
+    volume: Float64Array.of(...byCell((_, z) => (held[z] === 1 ? 1 : zones[z]!.volume)), ...carbon.map(() => 1)),
     deposition,
     coagulation: ofSolved((k) => contaminants[k]!.coagulation ?? 0),
     paths: network.paths.length,
