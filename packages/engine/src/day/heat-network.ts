@@ -5,7 +5,7 @@ import type { Orientation } from '@stillair/physics';
 import type { Convection, Network } from '../network/network.ts';
 import type { AirNetwork } from './air-network.ts';
 import { type FilmTable, filmTable } from './film-table.ts';
-import { type Layout, layOut } from './layout.ts';
+import { type Layout, layOut, pointsOf } from './layout.ts';
 import { gridWall } from './wall-grid.ts';
 import { indexOfName } from './when.ts';
 
@@ -104,8 +104,7 @@ export function compileHeat(network: Network, air: AirNetwork): HeatNetwork {
   const ductPairs = [...air.ducts.a].map((a, d) => [a, air.ducts.b[d]!] as const);
   const changePairs = zonePairs(network.airChanges, (change) => [change.zone, change.with]);
 
-  // A layout without couplings already knows the names.
-  const points = layOut({ ...network, stars: [], sensors: [] }, []);
+  const points = pointsOf(network);
   const at = points.pointOf;
   const conductionPairs = conductions.map(({ a, b }) => [at(a), at(b)] as const);
   const radiationPairs = network.radiation.map(({ a, b }) => [at(a), at(b)] as const);
@@ -114,7 +113,7 @@ export function compileHeat(network: Network, air: AirNetwork): HeatNetwork {
   const exchangePairs = network.exchanges.map(({ a, b }) => [at(a), at(b)] as const);
   const starMembers = network.stars.map(({ members }) => members.map(({ node }) => at(node)));
 
-  const layout = layOut(network, [
+  const layout = layOut(network, points, [
     ...conductionPairs,
     ...radiationPairs,
     ...convectionPairs,
@@ -125,7 +124,7 @@ export function compileHeat(network: Network, air: AirNetwork): HeatNetwork {
     ...ductPairs,
     ...exchangePairs,
     ...changePairs,
-    ...starMembers.flatMap((members, star) => members.map((member) => [member, points.points + star] as const)),
+    ...starMembers.flatMap((members, star) => members.map((member) => [member, points.names.length + star] as const)),
   ]);
   const { slotOf, position } = layout;
   const pairs = (list: readonly (readonly [number, number])[]): Pairs => slotPairs(layout, list);

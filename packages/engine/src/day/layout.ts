@@ -24,8 +24,7 @@ export interface Layout {
   readonly boundary: readonly { readonly row: number; readonly slot: number; readonly position: number }[];
   /** Position of the matrix value (row, column) by slots. */
   readonly position: (row: number, column: number) => number;
-  /** Position of a zone, node or wall node among the names. */
-  readonly pointOf: (name: string) => number;
+  readonly pointOf: Points['pointOf'];
 }
 
 /** Names of a wall's nodes, from side a. */
@@ -35,12 +34,23 @@ export function wallNodeNames(wall: Wall): string[] {
   return Array.from({ length: count }, (_, i) => `${wall.name}.${i + 1}`);
 }
 
-export function pointNames(network: Network): string[] {
-  return [
+/** Zones, nodes and wall nodes, in the order of the record. */
+export interface Points {
+  readonly names: readonly string[];
+  /** Position of a zone, node or wall node among the names. */
+  readonly pointOf: (name: string) => number;
+}
+
+export function pointsOf(network: Network): Points {
+  const names = [
     ...network.zones.map(({ name }) => name),
     ...network.nodes.map(({ name }) => name),
     ...network.walls.flatMap(wallNodeNames),
   ];
+  const known = new Map<string, number>();
+  // Of equal names the first counts.
+  for (let i = names.length - 1; i >= 0; i -= 1) known.set(names[i]!, i);
+  return { names, pointOf: (name) => known.get(name) ?? indexOfName(names, name, 'zone or node') };
 }
 
 /** Structures already analysed, by topology: variants of one cabinet share them. A memo, bounded; it changes no result. */
@@ -58,8 +68,11 @@ function patternFor(size: number, pairs: readonly (readonly [number, number])[])
 }
 
 /** `pairs` name the points (by position among the names; stars follow the points) that some link couples. */
-export function layOut(network: Network, pairs: readonly (readonly [number, number])[]): Layout {
-  const names = pointNames(network);
+export function layOut(
+  network: Network,
+  { names, pointOf }: Points,
+  pairs: readonly (readonly [number, number])[],
+): Layout {
   const points = names.length;
   const stars = network.stars.length;
   const isFixed = (point: number): boolean => network.zones[point]?.temperature.kind === 'fixed';
@@ -114,6 +127,6 @@ export function layOut(network: Network, pairs: readonly (readonly [number, numb
       if (column < unknowns) return entryAt(pattern, row, column);
       return boundaryAt.get(row * firstSensor + column) ?? unused;
     },
-    pointOf: (name) => indexOfName(names, name, 'zone or node'),
+    pointOf,
   };
 }
