@@ -1,7 +1,8 @@
 // Ways for air: holes, exhausts, intakes, fans against one another, filters that fill, air that is turned round.
 
+import { neighbours } from './carcass.mjs';
 import { drawControl } from './switches.mjs';
-import { doubtful, flow, length, millimetres, share } from './written.mjs';
+import { flow, length, millimetres, share } from './written.mjs';
 
 const axial = ['40', '60', '80', '92', '120', '140'].flatMap((size) => [
   `axial ${size} mm quiet`,
@@ -85,6 +86,40 @@ const outside = (draw) => (draw.chance(0.3) ? 'outdoors' : 'room');
 const windy = (draw, end) =>
   end === 'outdoors' && draw.chance(0.7) ? { wind: Number(draw.between(-1, 1).toFixed(2)) } : {};
 
+/** From any bay to any other through a fan, or to its neighbour through a hole. */
+function drawBetween(draw, bays, context) {
+  const pairs = neighbours(bays);
+  if (draw.chance(0.5) && pairs.length > 0) {
+    const [from, to] = draw.pick(pairs);
+    return { from: from.id, to: to.id, hole: '45 mm round' };
+  }
+  const from = draw.pick(bays);
+  const to = draw.pick(bays.filter((bay) => bay !== from));
+  return { from: from.id, to: to.id, parts: drawParts(draw, context, { fan: true, flap: false }) };
+}
+
+/** Share of the cabinets with a fan that has to switch hundreds of times a day. */
+const BUSY = 0.09;
+
+/** A small fan switched within a fraction of a kelvin by the air of a bay that a machine warms. */
+function busyExhaust(draw, bay, warm) {
+  const on = warm + draw.between(3, 8);
+  return {
+    from: bay,
+    to: 'room',
+    parts: [
+      {
+        fan: draw.pick(['axial 40 mm quiet', 'axial 40 mm strong', 'axial 60 mm quiet']),
+        control: {
+          thermostat: bay,
+          on: `${on.toFixed(2)} °C`,
+          off: `${(on - draw.between(0.3, 1.2)).toFixed(2)} °C`,
+        },
+      },
+    ],
+  };
+}
+
 /** `sealed` bays get nothing that leads anywhere. */
 export function drawAir(draw, context) {
   const { bays: all, inside, sealed, chambers } = context;
@@ -118,16 +153,9 @@ export function drawAir(draw, context) {
         parts: drawParts(draw, contextOf, { fan: true, flap: true }),
       });
     }
-    if (bays.length > 1 && draw.chance(0.4)) {
-      const from = draw.pick(bays);
-      const to = draw.pick(bays.filter((bay) => bay !== from));
-      const withFan = draw.chance(0.5);
-      add('between', {
-        from: from.id,
-        to: to.id,
-        ...(withFan ? { parts: drawParts(draw, contextOf, { fan: true, flap: false }) } : { hole: '45 mm round' }),
-      });
-    }
+    const warmBays = bays.filter(({ id }) => context.warmBays.includes(id));
+    if (warmBays.length > 0 && draw.chance(BUSY)) add('busy', busyExhaust(draw, draw.pick(warmBays).id, context.warm));
+    if (bays.length > 1 && draw.chance(0.4)) add('between', drawBetween(draw, bays, contextOf));
   }
   if (draw.chance(0.25)) {
     const { id } = draw.pick(all);
@@ -141,5 +169,3 @@ export function drawAir(draw, context) {
   }
   return air;
 }
-
-export { doubtful };

@@ -5,7 +5,7 @@ import { drawAir } from './air.mjs';
 import { doorIds, drawBays, drawCarcass, drawShelves, writeBays } from './carcass.mjs';
 import { drawHeats, drawJobs, drawMachines } from './machines.mjs';
 import { drawsOf } from './random.mjs';
-import { clock, doubtful, duration, length, share, temperatureCourse } from './written.mjs';
+import { clock, doubtful, duration, share, temperatureCourse } from './written.mjs';
 
 /** The text of cabinet `number` under `seed`; its one day is called `day`. */
 export function cabinetText(seed, number) {
@@ -34,7 +34,7 @@ function drawCabinet(draw) {
       {
         bay: draw.pick(bays).id,
         ...(draw.chance(0.3) ? { height: '150 mm' } : {}),
-        ...(draw.chance(0.7) ? { lag: `${draw.pick([0, 0, 5, 20, 60, 180, 600])} s` } : {}),
+        ...(draw.chance(0.7) ? { lag: `${draw.pick([0, 0, 0, 5, 20, 60, 180, 600])} s` } : {}),
         ...(draw.chance(0.3) ? { offset: `${draw.between(-2, 2).toFixed(1)} K` } : {}),
       },
     ]),
@@ -44,6 +44,7 @@ function drawCabinet(draw) {
     machines: Object.keys(machines),
     bays: bays.map(({ id }) => id),
     warm,
+    warmBays: Object.values(machines).map(({ bay }) => bay ?? bays[0].id),
   };
   const chambers = Object.keys(machines).filter((id) => machines[id].kind === 'chambered 250');
   const oneUnnamed = bays.length === 1 && draw.chance(0.3);
@@ -113,5 +114,3 @@ function drawDay(draw, machines, doors, warm) {
     ...(draw.chance(0.04) ? { repeated: true } : {}),
   };
 }
-
-export { length };

@@ -78,7 +78,8 @@ export function drawShelves(draw, bays, inside) {
   const shelves = {};
   for (const [low, high] of neighbours(bays)) {
     if (draw.chance(0.25)) continue;
-    const widest = Math.min(inside.depth, ...[low, high].flatMap(({ x, z }) => [x[1] - x[0], z[1] - z[0]])) / 1000;
+    const shared = Math.max(overlap(low.x, high.x), overlap(low.z, high.z));
+    const widest = Math.min(inside.depth, shared) / 1000;
     const holes = Object.fromEntries(
       Array.from({ length: draw.whole(0, 2) }, (_, index) => [
         `hole${index + 1}`,

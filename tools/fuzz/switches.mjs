@@ -11,8 +11,8 @@ export function drawWindows(draw) {
 
 /** `warm` is about how many degrees Celsius there are to switch at. */
 export function drawControl(draw, { sensors, bays, machines, warm }) {
-  const thermometer = () => draw.pick(draw.chance(0.6) && sensors.length > 0 ? sensors : bays);
-  const degrees = () => warm + draw.between(-4, 14);
+  const thermometer = () => draw.pick(draw.chance(0.5) && sensors.length > 0 ? sensors : bays);
+  const degrees = () => warm + draw.between(-1, 9);
   const kinds = {
     always: () => 'always',
     never: () => 'never',

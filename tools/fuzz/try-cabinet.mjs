@@ -1,6 +1,6 @@
 // One drawn cabinet through reading, assembling and simulating, and everything that must hold of the result.
 
-import { assemble, DayStopped, formatComplaint, readCabinet, simulateDay } from '@stillair/engine';
+import { assemble, DayStopped, readCabinet, simulateDay } from '@stillair/engine';
 import { cabinetText } from './cabinet-text.mjs';
 import { closuresOf } from './closures.mjs';
 import { drawsOf } from './random.mjs';
@@ -40,8 +40,7 @@ export function tryText(text, { peaks = false, dip = false } = {}) {
   const started = performance.now();
   try {
     const answer = readCabinet('drawn.yaml', text);
-    if (!answer.ok)
-      return { faults: answer.complaints.map((complaint) => `refused: ${formatComplaint(complaint)}`), met: [] };
+    if (!answer.ok) return { faults: answer.complaints.map(({ code, what }) => `refused: ${code}, ${what}`), met: [] };
     const { cabinet } = answer;
     const assembly = assemble(cabinet, 'day');
     const late = () => performance.now() - started > 1000 * PATIENCE;
