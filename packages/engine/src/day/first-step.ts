@@ -5,7 +5,7 @@
 import type { Day } from './day.ts';
 import { diagonalOfHeat } from './heat-matrix.ts';
 import type { Step } from './step.ts';
-import { STEP_SHARE } from './step-control.ts';
+import { AIR_SHARE } from './step-control.ts';
 import { diagonalOfTransport } from './transport-matrix.ts';
 
 /**
@@ -49,9 +49,9 @@ export function firstLength(day: Day, step: Step, before: Rates, tolerance: numb
 function weighAir({ plant }: Day, { diagonal, watchedSlot }: Step): void {
   const { zoneSlot, capacity, layout } = plant.heat;
   for (const slot of zoneSlot) {
-    if (slot < layout.firstFixed) watchedSlot[slot] = capacity[slot]! < SHORT * diagonal[slot]! ? STEP_SHARE : 1;
+    if (slot < layout.firstFixed) watchedSlot[slot] = capacity[slot]! < SHORT * diagonal[slot]! ? AIR_SHARE : 1;
   }
-  for (const { slot, lag } of plant.controls.sensors) watchedSlot[slot] = lag < SHORT ? STEP_SHARE : 1;
+  for (const { slot, lag } of plant.controls.sensors) watchedSlot[slot] = lag < SHORT ? AIR_SHARE : 1;
 }
 
 /** Longest step whose error stays within one tolerance. `jump`: of the rate, tolerances/s. `time`: time constant, s. */
