@@ -7,6 +7,7 @@ export default defineConfig({
   resolve: { conditions },
   test: {
     include: ['packages/*/src/**/*.test.ts', 'tools/**/*.test.ts'],
+    setupFiles: ['./tools/fixed-seed.ts'],
     reporters: ['default', './ci-reporter.ts'],
     pool: 'threads',
     maxWorkers: 2,
