@@ -4,9 +4,12 @@
 
 /**
  * One step may err by this share of the tolerance where errors last and add up: then what they add up to stays within it at the peaks of
- * nearly all days. Air and what it carries forget an error within minutes and may err by the tolerance itself.
+ * nearly all days.
  */
 export const STEP_SHARE = 0.15;
+/** Air forgets an error within minutes and is minded less, by this factor. What it carries may err by the tolerance itself. */
+export const AIR_SHARE = 0.5;
+
 const SAFETY = 0.9;
 const MOST_GROWTH = 4;
 const MOST_SHRINKING = 0.2;
