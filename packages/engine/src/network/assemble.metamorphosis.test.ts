@@ -270,7 +270,8 @@ describe('what follows from a change', () => {
         const share =
           valueAt(concentrationSeries(other, 'styrene', zone), time) /
           valueAt(concentrationSeries(one, 'styrene', zone), time);
-        expect(share, `${zone} at ${time} s`).toBeCloseTo(3, 2);
+        // Either run may be off by 0.2 %.
+        expect(Math.abs(share / 3 - 1), `${zone} at ${time} s`).toBeLessThan(0.004);
       }
     }
   });
