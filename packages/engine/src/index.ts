@@ -71,7 +71,15 @@ export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/com
 export { AS_IT_STANDS, compare } from './studies/compare.ts';
 export type { AgainstAssumed, Settling } from './studies/settling.ts';
 export type { SummaryCell, SummaryRow } from './studies/summary.ts';
-export type { DayRun, Limit, Measure, Remedy, Step, Trade } from './trades/measure.ts';
+export {
+  type DayRun,
+  type Limit,
+  type Measure,
+  type Remedy,
+  STANDING,
+  type Step,
+  type Trade,
+} from './trades/measure.ts';
 export { dailyProfile, parseClock, parseWindow } from './units/clock.ts';
 export type { UnitSystem } from './units/format.ts';
 export {

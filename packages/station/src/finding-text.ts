@@ -7,6 +7,7 @@ import {
   formatQuantity,
   type KindName,
   type Limit,
+  STANDING,
   type UnitSystem,
 } from '@stillair/engine';
 
@@ -58,7 +59,7 @@ export function quantity(kind: string, value: number, units: UnitSystem): string
 
 /** `left.bracket`, with its day when the file has more than one. */
 export function aboutText({ part, day }: Finding, days: number): string {
-  return days > 1 ? `${part}, ${day}` : part;
+  return days > 1 && day !== STANDING ? `${part}, ${day}` : part;
 }
 
 export function bandOf(kind: string, low: number, high: number, units: UnitSystem): string {

@@ -18,6 +18,9 @@ import type { DaySpec, JobSpec } from './spec.ts';
 
 const DAY = 86_400;
 
+/** Stands in the ids of findings for what no day changes. */
+export const NO_DAY = 'standing';
+
 export function checkMachines(check: Check): void {
   const { machines = {}, materials = {}, parts } = check.spec;
   for (const [id, machine] of Object.entries(machines)) {
@@ -56,6 +59,18 @@ export function checkDays(check: Check): void {
         what: 'there is no day in it',
         allowed: 'at least one day',
         mend: 'add usual: with the jobs of a usual day',
+      },
+      { key: true },
+    );
+  }
+  if (days?.[NO_DAY] !== undefined) {
+    check.say(
+      ['days', NO_DAY],
+      {
+        code: 'id-taken',
+        what: `a day cannot be called ${quoted(NO_DAY)}: findings that no day changes are called so`,
+        allowed: 'any other id',
+        mend: 'give the day another id',
       },
       { key: true },
     );

@@ -3,12 +3,13 @@
 import type { Cabinet } from '../cabinet/cabinet.ts';
 import { simulateDay } from '../day/simulate-day.ts';
 import { assemble } from '../network/assemble.ts';
-import type { DayRun, Measure, Trade } from '../trades/measure.ts';
+import { type DayRun, type Measure, STANDING, type Trade } from '../trades/measure.ts';
 import { trades as allTrades } from '../trades/trades.ts';
 
 export interface DayMeasure extends Measure {
   /** `trade/quantity/part/day`. */
   readonly id: string;
+  /** Id of the day, or `STANDING`. */
   readonly day: string;
 }
 
@@ -25,15 +26,30 @@ export function findingId({ trade, quantity, part }: Measure, day: string): stri
 
 /** Measures of one day by finding id. Two measures of one id are a bug of their trade. */
 export function measureDay(run: DayRun, trades: readonly Trade[] = allTrades): Map<string, DayMeasure> {
-  const measures = new Map<string, DayMeasure>();
-  for (const trade of trades) {
-    for (const measure of trade.measure(run)) {
-      const id = findingId(measure, run.day);
-      if (measures.has(id)) throw new Error(`two measures are called ${id}`);
-      measures.set(id, { ...measure, id, day: run.day });
-    }
+  return named(ofDay(run, trades), run.day);
+}
+
+/** Measures that no day changes. */
+export function measureStanding(cabinet: Cabinet, trades: readonly Trade[] = allTrades): Map<string, DayMeasure> {
+  return named(ofCabinet(cabinet, trades), STANDING);
+}
+
+function ofDay(run: DayRun, trades: readonly Trade[]): readonly Measure[] {
+  return trades.flatMap((trade) => trade.measure?.(run) ?? []);
+}
+
+function ofCabinet(cabinet: Cabinet, trades: readonly Trade[]): readonly Measure[] {
+  return trades.flatMap((trade) => trade.standing?.(cabinet) ?? []);
+}
+
+function named(measures: readonly Measure[], day: string): Map<string, DayMeasure> {
+  const byId = new Map<string, DayMeasure>();
+  for (const measure of measures) {
+    const id = findingId(measure, day);
+    if (byId.has(id)) throw new Error(`two measures are called ${id}`);
+    byId.set(id, { ...measure, id, day });
   }
-  return measures;
+  return byId;
 }
 
 /** What a day comes to, and nothing about how: numbers by finding id. Findings without a value are left out. */
@@ -42,42 +58,42 @@ export interface Numbers {
   readonly limits: Readonly<Record<string, number>>;
 }
 
-/** Numbers of all days: for samples and remedies, of which nobody asks the steps. */
+/** Numbers of all days and of what no day changes: for samples and remedies, of which nobody asks the steps. */
 export function numbersOfDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades): Numbers {
   const numbers = { values: {}, limits: {} };
-  for (const day of Object.keys(cabinet.days)) addNumbers(numbers, runDay(cabinet, day), trades);
+  addNumbers(numbers, ofCabinet(cabinet, trades), STANDING);
+  for (const day of Object.keys(cabinet.days)) addNumbers(numbers, ofDay(runDay(cabinet, day), trades), day);
   return numbers;
 }
 
 export function numbersOfDay(run: DayRun, trades: readonly Trade[] = allTrades): Numbers {
   const numbers = { values: {}, limits: {} };
-  addNumbers(numbers, run, trades);
+  addNumbers(numbers, ofDay(run, trades), run.day);
   return numbers;
 }
 
 function addNumbers(
   { values, limits }: { values: Record<string, number>; limits: Record<string, number> },
-  run: DayRun,
-  trades: readonly Trade[],
+  measures: readonly Measure[],
+  day: string,
 ): void {
-  for (const trade of trades)
-    for (const measure of trade.measure(run)) {
-      const id = findingId(measure, run.day);
-      if (measure.value !== undefined) values[id] = measure.value;
-      if (measure.limit !== undefined) limits[id] = measure.limit.value;
-    }
+  for (const measure of measures) {
+    const id = findingId(measure, day);
+    if (measure.value !== undefined) values[id] = measure.value;
+    if (measure.limit !== undefined) limits[id] = measure.limit.value;
+  }
 }
 
 export interface CabinetMeasures {
-  /** By finding id, in the order of days and trades. */
+  /** By finding id: what no day changes, then day by day, in the order of trades. */
   readonly measures: Map<string, DayMeasure>;
   /** What the simulation of a day warned of, each said once a day. */
   readonly warnings: readonly { readonly day: string; readonly message: string }[];
 }
 
-/** All days run and measured. */
+/** The cabinet measured as it stands, and all its days run and measured. */
 export function measureDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades): CabinetMeasures {
-  const measures = new Map<string, DayMeasure>();
+  const measures = measureStanding(cabinet, trades);
   const warnings: { day: string; message: string }[] = [];
   for (const day of Object.keys(cabinet.days)) {
     const run = runDay(cabinet, day);
@@ -88,7 +104,7 @@ export function measureDays(cabinet: Cabinet, trades: readonly Trade[] = allTrad
   return { measures, warnings };
 }
 
-/** Measures of all days, in the order of days and trades. */
+/** Measures as it stands and of all days. */
 export function measureAll(cabinet: Cabinet, trades: readonly Trade[] = allTrades): Map<string, DayMeasure> {
   return measureDays(cabinet, trades).measures;
 }

@@ -8,7 +8,7 @@ import { contaminantKey } from './air-quality/contaminants.ts';
 import { guidelines } from './air-quality/limits.ts';
 import type { DayRun, Measure } from './measure.ts';
 import { cabinetByHand, exhaustFan, filter, pathByHand, runByHand } from './run-by-hand.ts';
-import { trades } from './trades.ts';
+import { measuresOf } from './trades.ts';
 
 const HAIR = 1e-6;
 const HOUR = 3600;
@@ -17,7 +17,7 @@ const C = 273.15;
 const RHO = 101325 / (287.055 * 294.15);
 
 function judged(run: DayRun, limitId: string): { measure: Measure; verdict: string } {
-  const found = trades.flatMap((trade) => [...trade.measure(run)]).filter(({ limit }) => limit?.id === limitId);
+  const found = measuresOf(run).filter(({ limit }) => limit?.id === limitId);
   expect(found.map(({ part }) => part)).toHaveLength(1);
   const measure = found[0]!;
   return { measure, verdict: verdictOf(measure.value, undefined, measure.limit) };
@@ -174,7 +174,7 @@ describe('limits that only the person can set', () => {
     ['fan-noise-night', 29.9, {}],
     ['filter-life', 1e12, {}],
   ] as const)('property: %s exists only under limits: of the file, and then counts', (id, value, told) => {
-    const without = trades.flatMap((trade) => [...trade.measure(runByHand(told))]);
+    const without = measuresOf(runByHand(told));
     expect(without.filter(({ limit }) => limit?.id === id)).toEqual([]);
     const cabinet = { ...cabinetByHand, limits: { [id]: value } };
     const { measure, verdict } = judged(runByHand({ ...told, cabinet }), id);
@@ -192,7 +192,7 @@ describe('limits that only the person can set', () => {
 
 it('cross: every limit that a person may set can be written in the cabinet file', () => {
   const notSettable = /^(print-air-|operating-points$)/; // bands stand under materials
-  const used = trades.flatMap((trade) => trade.measure(runByHand()).flatMap(({ limit }) => limit?.id ?? []));
+  const used = measuresOf(runByHand()).flatMap(({ limit }) => limit?.id ?? []);
   const ids = [
     ...used.filter((id) => !notSettable.test(id)),
     'bay-air',
@@ -208,13 +208,10 @@ it('cross: every limit that a person may set can be written in the cabinet file'
 });
 
 it('property: every limit has an id, a source and a standing; every measure with a limit says which way is better', () => {
-  for (const trade of trades)
-    for (const { limit, better, id } of trade
-      .measure(runByHand())
-      .map((measure) => ({ ...measure, id: measure.quantity }))) {
-      if (limit === undefined) continue;
-      expect(limit.id, id).toMatch(/^[a-z0-9-]+$/);
-      expect(limit.source.length, id).toBeGreaterThan(10);
-      expect(better, id).toBe(limit.kind === 'at-most' ? 'lower' : 'higher');
-    }
+  for (const { limit, better, quantity: id } of measuresOf(runByHand())) {
+    if (limit === undefined) continue;
+    expect(limit.id, id).toMatch(/^[a-z0-9-]+$/);
+    expect(limit.source.length, id).toBeGreaterThan(10);
+    expect(better, id).toBe(limit.kind === 'at-most' ? 'lower' : 'higher');
+  }
 });

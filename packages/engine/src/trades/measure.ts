@@ -1,6 +1,7 @@
 // What a trade says about one part on one day, from one run. It knows nothing of spread, verdicts or other runs.
 
 import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
+import { NO_DAY } from '../cabinet/check-days.ts';
 import type { DayRecord } from '../day/record.ts';
 import type { Assembly } from '../network/assembly.ts';
 
@@ -79,9 +80,23 @@ export interface Measure {
   readonly compared?: boolean;
 }
 
-/** A trade: everything one tradesperson is asked. */
-export interface Trade {
+/** Stands for the day in the id of a finding that no day changes. */
+export const STANDING: string = NO_DAY;
+
+/** A trade asked about the course of a day. */
+export interface DayTrade extends TradeName {
+  measure(run: DayRun): readonly Measure[];
+}
+
+/** A trade asked what the cabinet is, whatever the day: once a cabinet. */
+export interface StandingTrade extends TradeName {
+  standing(cabinet: Cabinet): readonly Measure[];
+}
+
+/** A trade: everything one tradesperson is asked, of either kind or of both. */
+export type Trade = TradeName & Partial<DayTrade> & Partial<StandingTrade>;
+
+interface TradeName {
   readonly id: string;
   readonly title: string;
-  measure(run: DayRun): readonly Measure[];
 }

@@ -4,6 +4,11 @@ import { airQuality } from './air-quality/air-quality.ts';
 import { airflow } from './airflow/airflow.ts';
 import { draught } from './draught/draught.ts';
 import { heat } from './heat/heat.ts';
-import type { Trade } from './measure.ts';
+import type { DayRun, Measure, Trade } from './measure.ts';
 
 export const trades: readonly Trade[] = [heat, airflow, draught, airQuality];
+
+/** Everything that trades say of a cabinet on one of its days: as it stands, and on that day. */
+export function measuresOf(run: DayRun, asked: readonly Trade[] = trades): Measure[] {
+  return asked.flatMap((trade) => [...(trade.standing?.(run.cabinet) ?? []), ...(trade.measure?.(run) ?? [])]);
+}

@@ -1,6 +1,6 @@
 // stillair check FILE: one sentence, the remarks that matter most, and on request every finding.
 
-import { type Finding, nearest, remarksOn, spreadFrom, type UnitSystem } from '@stillair/engine';
+import { type Finding, nearest, remarksOn, STANDING, spreadFrom, type UnitSystem } from '@stillair/engine';
 import { bandText, shortLimit, unitOf, valueText, withoutUnit } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
@@ -27,7 +27,8 @@ export async function check(file: string, options: CheckOptions, io: Io): Promis
   if (source === undefined) return 2;
   const { cabinet } = source;
   const days = Object.keys(cabinet.days);
-  if (options.day !== undefined && !days.includes(options.day)) return refuse('day', options.day, days, io);
+  const known = [...days, STANDING];
+  if (options.day !== undefined && !known.includes(options.day)) return refuse('day', options.day, known, io);
 
   const judgement = await judged(source, options, io);
   const trades = [...new Set(judgement.findings.map(({ trade }) => trade))];
@@ -69,7 +70,7 @@ function refuse(what: string, word: string, known: readonly string[], io: Io): 2
 function everything(findings: readonly Finding[], { units, days, width, ink }: Shown): string {
   const groups = new Map<string, Finding[]>();
   for (const finding of findings) {
-    const key = days > 1 ? `${finding.trade}, day ${finding.day}` : finding.trade;
+    const key = days > 1 && finding.day !== STANDING ? `${finding.trade}, day ${finding.day}` : finding.trade;
     groups.set(key, [...(groups.get(key) ?? []), finding]);
   }
   const columns = [

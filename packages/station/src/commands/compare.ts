@@ -6,6 +6,7 @@ import {
   compare as compareOptions,
   type Row,
   type Sheet,
+  STANDING,
   type SummaryRow,
   type UnitSystem,
 } from '@stillair/engine';
@@ -132,5 +133,5 @@ function ownRow({ title, part, day, unit, cells, best, limit }: Row, days: numbe
 }
 
 function placeOf(part: string, day: string, days: number): string {
-  return days > 1 ? `${part}, ${day}` : part;
+  return days > 1 && day !== STANDING ? `${part}, ${day}` : part;
 }

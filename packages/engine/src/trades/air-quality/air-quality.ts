@@ -1,6 +1,6 @@
 // The air-quality trade: what people in the room breathe, by which way it gets there, when to open the door, when stages are spent.
 
-import type { Trade } from '../measure.ts';
+import type { DayTrade } from '../measure.ts';
 import { emittedOf, releasesOf } from './emitted.ts';
 import { purge } from './purge.ts';
 import { bayLevels, reach } from './reach.ts';
@@ -9,7 +9,7 @@ import { stages } from './stages.ts';
 import { timing } from './timing.ts';
 import { waysOf } from './ways.ts';
 
-export const airQuality: Trade = {
+export const airQuality: DayTrade = {
   id: 'air-quality',
   title: 'Air quality',
   measure: (run) => {

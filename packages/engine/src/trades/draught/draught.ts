@@ -1,9 +1,9 @@
 // The draught trade: how fast the air is at each print, against what its material bears and what its own warmth sets moving.
 
-import type { Trade } from '../measure.ts';
+import type { DayTrade } from '../measure.ts';
 import { airSpeed } from './air-speed.ts';
 
-export const draught: Trade = {
+export const draught: DayTrade = {
   id: 'draught',
   title: 'Draught at the print',
   measure: (run) => airSpeed(run),

@@ -1,6 +1,6 @@
 // The heat trade: how warm every part of the cabinet gets, against what prints, electronics, boards and hands bear.
 
-import type { Trade } from '../measure.ts';
+import type { DayTrade } from '../measure.ts';
 import { bayAir } from './bay-air.ts';
 import { doorRecovery } from './door-recovery.ts';
 import { energy } from './energy.ts';
@@ -8,7 +8,7 @@ import { machineAir } from './machine-air.ts';
 import { printAir } from './print-air.ts';
 import { surfaces } from './surfaces.ts';
 
-export const heat: Trade = {
+export const heat: DayTrade = {
   id: 'heat',
   title: 'Heat',
   measure: (run) => [
