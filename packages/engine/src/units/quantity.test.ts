@@ -102,6 +102,8 @@ describe('quantities', () => {
     expect(parseQuantity('flow', '36 to 72 m3/h')).toMatchObject({ value: 0.015, low: 0.01, high: 0.02 });
     expect(parseQuantity('flow', '45 (36 to 72) m3/h')).toMatchObject({ value: 0.0125, low: 0.01, high: 0.02 });
     expect(parseQuantity('flow', '45 m3/h (36 to 72 m3/h)')).toMatchObject({ value: 0.0125, low: 0.01, high: 0.02 });
+    expect(parseQuantity('u-value', '1.3 W/(m2 K) (1 to 2 W/(m2 K))')).toEqual({ value: 1.3, low: 1, high: 2 });
+    expect(parseQuantity('u-value', '1.3 (1 to 2) W/(m2 K)')).toEqual({ value: 1.3, low: 1, high: 2 });
     expect(parseQuantity('particle-rate', '1e8 /s to 1e10 /s')).toMatchObject({ value: 1e9 });
   });
 

@@ -39,6 +39,11 @@ const UNIT = /^(?:1\s*\/\s*(?=[a-z]))?(?:['"]|(?:(?!\s+[+-]?[\d.]|['"]).)*)/i;
 const LETTERS = /^[a-z]*/i;
 const FRACTION = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)(?=\s*(?:in|inch|inches|ft|"|')(?:\s|$))/;
 
+/** Brackets with "to" inside hold a spread; those of a unit, as in W/(m2 K), never do, but may stand inside. */
+const BRACKETED = /^\s*(.+?)\s*\(((?:[^()]|\([^()]*\))+\s(?:to|\.\.)\s(?:[^()]|\([^()]*\))+)\)\s*(.*?)\s*$/;
+/** No quantity is as long as this; what looks for brackets in a longer text could look for very long. */
+const LONGEST = 300;
+
 /**
  * Reads a quantity of a kind.
  *
@@ -56,8 +61,7 @@ const FRACTION = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)(?=\s*(?:in|inch|inches|ft|"|')(?
 export function parseQuantity(kind: KindName, text: string): Quantity | TextFault {
   const comma = decimalComma(text);
   if (comma !== undefined) return comma;
-  // Brackets with "to" inside hold a spread; those of a unit, as in W/(m2 K), never do.
-  const bracketed = /^\s*(.+?)\s*\(([^()]+\s(?:to|\.\.)\s[^()]+)\)\s*(.*?)\s*$/.exec(text);
+  const bracketed = text.length > LONGEST ? null : BRACKETED.exec(text);
   if (bracketed !== null) return withBracket(kind, text, bracketed[1]!, bracketed[2]!, bracketed[3]!);
   const plusMinus = /\s*(?:±|\+\/?-)\s*(?=[\d.])/.exec(text);
   if (plusMinus !== null && plusMinus.index > 0) {
@@ -178,7 +182,7 @@ function withBracket(kind: KindName, text: string, center: string, inside: strin
     kind,
     bare(inside.split(/\s(?:to|\.\.)\s/).at(-1)!) ? `${inside} ${unitOfCenter}` : inside,
   );
-  if (isFault(spread)) return { ...spread, at: text.indexOf('('), length: inside.length + 2 };
+  if (isFault(spread)) return { ...spread, at: text.indexOf(inside) - 1, length: inside.length + 2 };
   if (!(spread.low! <= value.value && value.value <= spread.high!)) {
     return wholeText(
       'range-wrong',
