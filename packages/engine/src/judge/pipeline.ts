@@ -1,8 +1,10 @@
 // From a cabinet to the measures of all its days: assemble, simulate, ask every trade.
 
 import type { Cabinet } from '../cabinet/cabinet.ts';
+import type { DayRecord } from '../day/record.ts';
 import { simulateDay } from '../day/simulate-day.ts';
 import { assemble } from '../network/assemble.ts';
+import type { Network } from '../network/network.ts';
 import { type DayRun, type Measure, STANDING, type Trade } from '../trades/measure.ts';
 import { trades as allTrades } from '../trades/trades.ts';
 
@@ -14,11 +16,33 @@ export interface DayMeasure extends Measure {
 }
 
 /** Simulates one day of a cabinet. */
-export function runDay(cabinet: Cabinet, day: string): DayRun {
+export type RunDay = (cabinet: Cabinet, day: string) => DayRun;
+
+export const runDay: RunDay = (cabinet, day) => {
   const assembly = assemble(cabinet, day);
-  const record = simulateDay(assembly.network, { periodic: cabinet.days[day]!.repeated });
-  return { cabinet, day, assembly, record };
+  return { cabinet, day, assembly, record: recordOf(assembly.network, cabinet.days[day]!.repeated) };
+};
+
+function recordOf(network: Network, periodic: boolean): DayRecord {
+  return simulateDay(network, { periodic });
 }
+
+/** Simulates a network once: another lamp or a longer shelf pin changes the cabinet, but not what its air does. */
+export function runDayOnce(): RunDay {
+  const records = new Map<string, DayRecord>();
+  return (cabinet, day) => {
+    const assembly = assemble(cabinet, day);
+    const periodic = cabinet.days[day]!.repeated;
+    const key = JSON.stringify([periodic, assembly.network]);
+    const record = records.get(key) ?? recordOf(assembly.network, periodic);
+    if (records.size < KEPT_RECORDS) records.set(key, record);
+    // A record of its own: what trades keep with one may come from the cabinet too.
+    return { cabinet, day, assembly, record: { ...record } };
+  };
+}
+
+/** Records take a megabyte each. */
+const KEPT_RECORDS = 12;
 
 export function findingId({ trade, quantity, part }: Measure, day: string): string {
   return `${trade}/${quantity}/${part}/${day}`;
@@ -59,10 +83,10 @@ export interface Numbers {
 }
 
 /** Numbers of all days and of what no day changes: for samples and remedies, of which nobody asks the steps. */
-export function numbersOfDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades): Numbers {
+export function numbersOfDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades, run: RunDay = runDay): Numbers {
   const numbers = { values: {}, limits: {} };
   addNumbers(numbers, ofCabinet(cabinet, trades), STANDING);
-  for (const day of Object.keys(cabinet.days)) addNumbers(numbers, ofDay(runDay(cabinet, day), trades), day);
+  for (const day of Object.keys(cabinet.days)) addNumbers(numbers, ofDay(run(cabinet, day), trades), day);
   return numbers;
 }
 

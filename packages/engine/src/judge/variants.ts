@@ -5,7 +5,7 @@ import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import { setInput } from '../cabinet/set-input.ts';
 import type { Trade } from '../trades/measure.ts';
-import { type Numbers, numbersOfDays } from './pipeline.ts';
+import { type Numbers, numbersOfDays, runDay, runDayOnce } from './pipeline.ts';
 
 /** A cabinet file's name and text. */
 export interface CabinetSource {
@@ -38,6 +38,7 @@ export type Evaluate = (variants: readonly Variant[], hooks: BatchHooks) => Prom
 /** A function that runs variants of one file; cabinets are kept by their edits. */
 export function variantRunner(source: CabinetSource, trades?: readonly Trade[]): (variant: Variant) => Outcome {
   const read = new Map<string, Cabinet | string>();
+  const once = runDayOnce();
   const cabinetOf = (edits: readonly Edit[]): Cabinet | string => {
     const key = JSON.stringify(edits);
     const known = read.get(key);
@@ -52,7 +53,8 @@ export function variantRunner(source: CabinetSource, trades?: readonly Trade[]):
     if (typeof base === 'string') return { values: {}, limits: {}, fault: base };
     try {
       const cabinet = Object.entries(inputs).reduce((made, [path, value]) => setInput(made, path, value), base);
-      return numbersOfDays(cabinet, trades);
+      // Inputs are sampled all together: no two of those days are alike.
+      return numbersOfDays(cabinet, trades, Object.keys(inputs).length === 0 ? once : runDay);
     } catch (error) {
       // Far samples of several inputs together may make a network that no day can be run on; that is an answer, not an end.
       return { values: {}, limits: {}, fault: error instanceof Error ? error.message : String(error) };
