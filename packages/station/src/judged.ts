@@ -1,6 +1,6 @@
 // Judging a cabinet file for a command: on all cores, with a line of progress, and stopped when the person asks.
 
-import { type Judgement, judge, type ReadSource, type SpreadFrom } from '@stillair/engine';
+import { type Judgement, judge, type ReadSource, remarksOn, type SpreadFrom } from '@stillair/engine';
 import type { Io } from './io.ts';
 import { progressLine } from './progress.ts';
 import { hanging, whole } from './text.ts';
@@ -18,6 +18,7 @@ export async function judged(source: ReadSource, { samples, workers }: JudgedOpt
       samples,
       evaluate: evaluator.evaluate,
       progress: progressLine(io, 'varying inputs and trying remedies'),
+      first: (findings) => io.progress(`by middle values alone: ${remarksOn(findings).opening}`),
       stop: () => io.stop.aborted,
     });
   } finally {

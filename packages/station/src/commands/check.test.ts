@@ -92,7 +92,7 @@ describe('stillair check', () => {
   it.each([
     [{ trade: 'drought' }, 'stillair check: there is no trade "drought"; did you mean draught?\n'],
     [{ day: 'wusual' }, 'stillair check: there is no day "wusual"; did you mean usual?\n'],
-    [{ day: 'sunday' }, 'stillair check: there is no day "sunday"; there are: usual\n'],
+    [{ day: 'sunday' }, 'stillair check: there is no day "sunday"; there are: usual, standing\n'],
   ])('exits 2 on %j and says what there is', async (options, message) => {
     const { code, err, out } = await run({ samples: 0, ...options });
     expect({ code, err, out }).toEqual({ code: 2, err: message, out: '' });
