@@ -24,6 +24,14 @@ describe('texts for people', () => {
     ['mass-concentration', 30, '30 µg/m³', '30 µg/m³'],
     ['sound-level', 35.4, '35 dB(A)', '35 dB(A)'],
     ['speed', 0.2, '0.2 m/s', '39 ft/min'],
+    ['energy-price', 0.3 / 3.6e6, '0.3 /kWh', '0.3 /kWh'],
+    ['money', 0.474, '0.47', '0.47'],
+    ['electric-current', 9.8, '9.8 A', '9.8 A'],
+    ['electric-current', 0.009, '9 mA', '9 mA'],
+    ['voltage', 0.39, '390 mV', '390 mV'],
+    ['angle', Math.PI / 3, '60 °', '60 °'],
+    ['force', 2.11, '2.1 N', '0.47 lbf'],
+    ['stress', 3.3e9, '3300 N/mm²', '478625 psi'],
     ['number', Number.NaN, 'unknown', 'unknown'],
   ])('exact: %s %d is %s or %s', (kind, value, metric, imperial) => {
     expect(formatQuantity(kind, value)).toBe(metric);

@@ -67,7 +67,25 @@ const metric: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
   irradiance: [{ unit: 'W/m²', plain: 'W/m2', decimals: 0 }],
   illuminance: [{ unit: 'lx', decimals: 0 }],
   'sound-level': [{ unit: 'dB(A)', plain: 'dBA', decimals: 0 }],
-  'energy-price': [{ unit: 'EUR/kWh', decimals: 2 }],
+  'energy-price': [{ unit: '/kWh', decimals: 2 }],
+  money: [{ unit: '', decimals: 2 }],
+  'electric-current': [
+    { unit: 'A', decimals: 2, from: 0.1 },
+    { unit: 'mA', decimals: 1 },
+  ],
+  voltage: [
+    { unit: 'V', decimals: 1, from: 1 },
+    { unit: 'mV', decimals: 0 },
+  ],
+  angle: [{ unit: '°', decimals: 0 }],
+  force: [
+    { unit: 'kN', decimals: 2, from: 1000 },
+    { unit: 'N', decimals: 1 },
+  ],
+  stress: [
+    { unit: 'N/mm²', plain: 'N/mm2', decimals: 2, from: 100_000 },
+    { unit: 'kPa', decimals: 1 },
+  ],
 };
 
 const imperial: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
@@ -89,6 +107,8 @@ const imperial: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
   flow: [{ unit: 'cfm', decimals: 1 }],
   pressure: [{ unit: 'inH2O', decimals: 3 }],
   speed: [{ unit: 'ft/min', decimals: 0 }],
+  force: [{ unit: 'lbf', decimals: 2 }],
+  stress: [{ unit: 'psi', decimals: 0 }],
 };
 
 /** Significant digits of a value that comes out of a model; more would claim what nobody knows. */

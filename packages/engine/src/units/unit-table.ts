@@ -20,6 +20,9 @@ const MILLIMETRE_OF_WATER = 9.80665;
 /** Joules in a British thermal unit, International Table. Source: NIST SP 811 B.8 (exact). */
 const BTU = 1055.05585262;
 
+/** Newtons in a pound-force: the pound under standard gravity. Source: NIST SP 811 B.8 (exact). */
+const POUND_FORCE: number = POUND * 9.80665;
+
 const HOUR = 3600;
 const DAY = 86_400;
 
@@ -55,7 +58,13 @@ export type KindName =
   | 'irradiance'
   | 'illuminance'
   | 'sound-level'
-  | 'energy-price';
+  | 'energy-price'
+  | 'money'
+  | 'electric-current'
+  | 'voltage'
+  | 'angle'
+  | 'force'
+  | 'stress';
 
 /** One way of writing a quantity: SI = (written + before)·factor. */
 export interface Unit {
@@ -359,8 +368,53 @@ const table: Readonly<Record<KindName, Kind>> = {
   },
   'energy-price': {
     called: 'a price of energy',
-    units: { 'EUR/kWh': times(1 / 3.6e6), '/kWh': times(1 / 3.6e6) },
-    offered: 'EUR/kWh',
+    units: {
+      '/kWh': times(1 / 3.6e6),
+      'EUR/kWh': times(1 / 3.6e6),
+      'USD/kWh': times(1 / 3.6e6),
+      'GBP/kWh': times(1 / 3.6e6),
+      'CHF/kWh': times(1 / 3.6e6),
+      'ct/kWh': times(0.01 / 3.6e6),
+    },
+    offered: 'EUR/kWh, or the file’s own currency',
+  },
+  money: {
+    called: 'an amount of money',
+    units: { '': times(1) },
+    offered: 'no unit: it is in the file’s currency',
+  },
+  'electric-current': {
+    called: 'a current',
+    units: { A: times(1), mA: times(0.001) },
+    offered: 'A or mA',
+  },
+  voltage: {
+    called: 'a voltage',
+    units: { V: times(1), mV: times(0.001), kV: times(1000) },
+    offered: 'V',
+  },
+  angle: {
+    called: 'an angle',
+    units: { '°': times(Math.PI / 180), deg: times(Math.PI / 180), rad: times(1) },
+    offered: '°, deg or rad',
+  },
+  force: {
+    called: 'a force',
+    units: { N: times(1), kN: times(1000), lbf: times(POUND_FORCE) },
+    offered: 'N, kN or lbf',
+  },
+  stress: {
+    called: 'a stress or stiffness',
+    units: {
+      Pa: times(1),
+      kPa: times(1000),
+      MPa: times(1e6),
+      GPa: times(1e9),
+      'N/mm2': times(1e6),
+      'N/m2': times(1),
+      psi: times(POUND_FORCE / INCH ** 2),
+    },
+    offered: 'N/mm2, kPa, MPa, GPa or psi',
   },
 };
 

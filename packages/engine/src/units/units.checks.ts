@@ -28,6 +28,8 @@ const rows: readonly (readonly [KindName, string, number, string, number])[] = [
   ['speed', '1 ft/min', 5.08e-3, 'm/s', 1e-12],
   ['u-value', '1 BTU/(h ft2 °F)', 5.678263, 'W/(m2 K)', 5e-7],
   ['density', '1 lb/ft3', 16.01846, 'kg/m3', 5e-6],
+  ['force', '1 lbf', 4.448222, 'N', 5e-7],
+  ['stress', '1 psi', 6.894757e3, 'Pa', 5e-4],
 ];
 
 export const checks: readonly OutsideCheck[] = rows.map(([kind, text, expected, unit, tolerance]) => ({
