@@ -6,7 +6,7 @@ export default defineConfig({
   ssr: { resolve: { conditions } },
   resolve: { conditions },
   test: {
-    include: ['packages/*/src/**/*.test.ts', 'tools/**/*.test.ts'],
+    include: ['packages/*/src/**/*.test.{ts,tsx}', 'tools/**/*.test.ts', 'e2e/**/*.test.ts'],
     setupFiles: ['./tools/fixed-seed.ts'],
     reporters: ['default', './ci-reporter.ts'],
     pool: 'threads',

@@ -9,6 +9,7 @@ const root = join(import.meta.dirname, '../packages');
 const mayImport: Record<string, readonly string[]> = {
   physics: [],
   engine: ['physics'],
+  workbench: ['engine'],
   station: ['engine'],
 };
 
@@ -16,7 +17,7 @@ const mayImport: Record<string, readonly string[]> = {
 const engineOrder = ['units', 'cabinet', 'network', 'day', 'trades', 'judge', 'studies', 'papers'];
 
 const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((path) =>
-  /^\w+\/src\/.*\.ts$/.test(path),
+  /^\w+\/src\/.*\.tsx?$/.test(path),
 );
 
 it('every import goes down the layers, stays in its package and is declared', () => {
@@ -34,7 +35,7 @@ it('every file of the engine lies in a known folder', () => {
 it('neither physics nor engine reads a clock, throws dice or touches a machine', () => {
   const forbidden = /\bDate\.now\(|\bnew Date\(|\bMath\.random\(|\bprocess\.|\bglobalThis\.|\bconsole\./;
   const sinners = files.filter(
-    (path) => /^(physics|engine)\//.test(path) && !path.endsWith('.test.ts') && forbidden.test(withoutComments(path)),
+    (path) => /^(physics|engine)\//.test(path) && !isTest(path) && forbidden.test(withoutComments(path)),
   );
   expect(sinners).toEqual([]);
 });
@@ -43,8 +44,14 @@ it('the test runner takes every test file of the repository', () => {
   const tests = readdirSync(join(root, '..'), { recursive: true, encoding: 'utf8' }).filter(
     (path) => /\.test\.tsx?$/.test(path) && !/node_modules|dist\//.test(path),
   );
-  expect(tests.filter((path) => !/^(packages\/\w+\/src\/.*|tools\/.*)\.test\.ts$/.test(path))).toEqual([]);
+  expect(
+    tests.filter((path) => !/^(packages\/\w+\/src\/.*\.test\.tsx?|(?:tools|e2e)\/.*\.test\.ts)$/.test(path)),
+  ).toEqual([]);
 });
+
+function isTest(path: string): boolean {
+  return /\.test\.tsx?$/.test(path);
+}
 
 function withoutComments(path: string): string {
   return readFileSync(join(root, path), 'utf8')
@@ -71,7 +78,7 @@ function wrongImports(path: string): string[] {
 
 function wrongInside(path: string, owner: string, target: string): string | undefined {
   const inside = normalize(join(dirname(path), target));
-  if (path.endsWith('.test.ts')) return undefined; // tests may read examples and tools of the repository
+  if (isTest(path)) return undefined; // tests may read examples and tools of the repository
   if (!inside.startsWith(`${owner}/src/`)) return 'it leaves its own package';
   if (owner !== 'engine') return undefined;
   const [from = -1, to = -1] = [path, inside].map((file) => engineOrder.indexOf(file.split('/')[2] ?? ''));
@@ -82,7 +89,7 @@ function wrongInside(path: string, owner: string, target: string): string | unde
 }
 
 function wrongPackage(path: string, owner: string, target: string, declared: readonly string[]): string | undefined {
-  if (path.endsWith('.test.ts')) return undefined; // tests may use Node and the root's tools
+  if (isTest(path)) return undefined; // tests may use Node and the root's tools
   if (target.startsWith('node:')) return owner === 'station' ? undefined : 'only the station runs on Node';
   const ours = /^@stillair\/(.+)$/.exec(target)?.[1];
   if (ours !== undefined && !mayImport[owner]?.includes(ours)) return `${owner} may not know ${ours}`;

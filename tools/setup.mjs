@@ -7,12 +7,14 @@ import { isMain, ran, ranTool, root } from './steps.mjs';
 
 const catalogue = 'packages/engine/src/cabinet/catalogue';
 const builtMark = join(root, 'node_modules/.cache/stillair-built');
+/** Packages that the compiler writes; the page is built by its bundler, which reads their sources. */
+const compiled = ['physics', 'engine', 'station'].map((name) => join(root, 'packages', name));
 
 /** Brings the checkout to a state in which `stillair` runs. Tells whether that succeeded. */
 export function setup({ quiet = false } = {}) {
   const say = quiet ? () => {} : (text) => console.log(text);
   let worked = false;
-  for (const step of [checkNode, install, generateCatalogue, build, bundle, bringBrowser]) {
+  for (const step of [checkNode, install, generateCatalogue, build, bundle, buildPage, bringBrowser]) {
     const result = step(say);
     if (result === false) return false;
     worked ||= result === true;
@@ -53,15 +55,14 @@ function generateCatalogue(say) {
 }
 
 function build(say) {
-  const packages = readdirSync(join(root, 'packages')).map((name) => join(root, 'packages', name));
-  const settings = [join(root, 'tsconfig.base.json'), ...packages.map((folder) => join(folder, 'tsconfig.json'))];
+  const settings = [join(root, 'tsconfig.base.json'), ...compiled.map((folder) => join(folder, 'tsconfig.json'))];
   const newestSettings = Math.max(...settings.map(modified));
-  const newestSource = Math.max(...packages.map((folder) => newest(join(folder, 'src'), /\.ts$/)));
-  const built = packages.every((folder) => existsSync(join(folder, 'dist/index.js')));
+  const newestSource = Math.max(...compiled.map((folder) => newest(join(folder, 'src'), /\.ts$/)));
+  const built = compiled.every((folder) => existsSync(join(folder, 'dist/index.js')));
   const builtAt = built && existsSync(builtMark) ? modified(builtMark) : 0;
   if (builtAt >= Math.max(newestSource, newestSettings)) return undefined;
   say('setup: compiling (tsc -b)');
-  packages.forEach(sweepOrphans);
+  compiled.forEach(sweepOrphans);
   const started = new Date();
   // The compiler does not see that the settings which others extend have changed.
   const force = builtAt < newestSettings ? ['--force'] : [];
@@ -76,11 +77,24 @@ function bundle(say) {
   const tool = join(root, 'tools/bundle.mjs');
   const bundled = join(root, 'packages/station/bundle/stillair.js');
   // What the compiler writes last in each package: `bin/stillair.mjs` asks the same.
-  const marks = ['physics', 'engine', 'station'].map((name) => join(root, 'packages', name, 'dist/.tsbuildinfo'));
+  const marks = compiled.map((folder) => join(folder, 'dist/.tsbuildinfo'));
   const newestInput = Math.max(...[tool, join(root, 'package-lock.json'), ...marks].map(modified));
   if (existsSync(bundled) && modified(bundled) >= newestInput) return undefined;
   say('setup: bundling the command');
   return ran(process.execPath, [tool]);
+}
+
+function buildPage(say) {
+  const folder = join(root, 'packages/workbench');
+  const page = join(folder, 'dist/index.html');
+  const inputs = ['package.json', 'vite.config.ts', 'index.html'].map((name) => modified(join(folder, name)));
+  const sources = ['workbench', 'engine', 'physics'].map((name) =>
+    newest(join(root, 'packages', name, 'src'), /\.(?:tsx?|css)$/),
+  );
+  const newestInput = Math.max(...inputs, ...sources, modified(join(root, 'package-lock.json')));
+  if (existsSync(page) && modified(page) >= newestInput) return undefined;
+  say('setup: building the workbench page');
+  return ranTool('vite/bin/vite.js', ['build', '--logLevel', 'warn', 'packages/workbench']);
 }
 
 function bringBrowser(say) {
