@@ -2,6 +2,8 @@
 // Plain data. Where each number came from is kept beside it, in `Origins`, by the path of the number in this object.
 
 import type { Profile } from '../units/profile.ts';
+import type { Carcass, Costs } from './costs.ts';
+import type { Protection } from './protection.ts';
 
 /** Width is x (left to right), depth is y (front to back), height is z (up), from the inside lower left front corner. */
 export interface Size {
@@ -384,5 +386,9 @@ export interface Cabinet {
   readonly limits: Readonly<Record<string, number>>;
   /** Price of everything listed, with its spread; by part path. */
   readonly prices: Readonly<Record<string, { readonly low: number; readonly high: number; readonly source: string }>>;
+  readonly protection: Protection;
+  readonly costs: Costs;
+  /** Carcasses that are thought of in place of this one. */
+  readonly carcasses: Readonly<Record<string, Carcass>>;
   readonly options: Readonly<Record<string, Option>>;
 }

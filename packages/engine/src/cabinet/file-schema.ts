@@ -1,6 +1,7 @@
 // Schema of the whole cabinet file, version 1. A version once published only gains keys.
 
 import { z } from 'zod';
+import { carcassOptionSchema, costsSchema } from './costs-schema.ts';
 import {
   heatFields,
   heatSchema,
@@ -23,6 +24,7 @@ import {
   partSchema,
   placeSchema,
 } from './part-schema.ts';
+import { protectionSchema } from './protection-schema.ts';
 import {
   choice,
   clock,
@@ -117,6 +119,9 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       overrides: mapAny('what replaces a derived quantity, by its path').optional(),
       limits: mapAny('limits of your own, by their id').optional(),
       prices: z.record(z.string(), money('price')).describe('prices of your own, by kind of part').optional(),
+      protection: later(() => protectionSchema()).optional(),
+      costs: later(() => costsSchema()).optional(),
+      carcasses: later(() => mapOf(carcassOptionSchema(), 'carcasses that you think of', 'carcass')).optional(),
       options: later(() => mapOf(optionSchema(), 'changes that you think of', 'option')).optional(),
     },
     'cabinet file',
@@ -342,6 +347,11 @@ function buildPartsSchema(): Schema<PartsSpec> {
       'heat-capacity': quantity('specific-heat', 'of the board', { above: 0, to: 10_000 }),
       emissivity: quantity('number', 'long-wave, of its face', share),
       sunlight: quantity('share', 'share of sunlight that is let through', share).optional(),
+      'heat-of-combustion': quantity('specific-energy', 'net, when it burns; 0 for what does not', {
+        from: 0,
+        to: 1e8,
+      }).optional(),
+      sheet: sizes(2, 'length x width of the sheet in which it is sold').optional(),
       ...entryFields,
     },
     'a board or pane',

@@ -7,10 +7,12 @@ import { type Assumption, defaults } from './defaults.ts';
 import { splitPath } from './edit-path.ts';
 import { fillHeats, fillPaths, fillSensors } from './fill-air.ts';
 import { fillBays, fillDoors, fillFaces, fillInside, fillPartitions } from './fill-carcass.ts';
+import { fillCarcasses, fillCosts } from './fill-costs.ts';
 import { fillDays } from './fill-days.ts';
 import { fillMachines } from './fill-machines.ts';
 import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
 import { fillPrices } from './fill-prices.ts';
+import { fillProtection } from './fill-protection.ts';
 import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
 import { createLedger, type Ledger } from './ledger.ts';
 import { limitKinds } from './limits.ts';
@@ -40,9 +42,11 @@ export function fillCabinet(
     ),
     paths: fillPaths(spec, bays, inside, ledger),
   };
+  const currency = spec.currency ?? 'EUR';
+  const days = fillDays(spec, materials, ledger);
   const cabinet: Cabinet = {
     title: spec.title ?? 'Cabinet',
-    currency: spec.currency ?? 'EUR',
+    currency,
     room: fillRoom(spec, ledger),
     outdoors: fillOutdoors(spec, ledger),
     people: fillPeople(spec, ledger, inside),
@@ -51,11 +55,14 @@ export function fillCabinet(
     materials,
     sensors: fillSensors(spec, bays, ledger),
     heats: fillHeats(spec, ledger),
-    days: fillDays(spec, materials, ledger),
+    days,
     factors: fillFactors(spec, ledger),
     overrides: fillOverrides(spec, carcass.partitions, ledger),
     limits: fillLimits(spec, ledger),
     prices: fillPrices(spec, carcass),
+    protection: fillProtection(spec, { ...carcass, days }, ledger),
+    costs: fillCosts(spec, { ...carcass, days, currency }, ledger),
+    carcasses: fillCarcasses(spec, ledger),
     options: fillOptions(spec),
   };
   return { cabinet, origins: ledger.origins };

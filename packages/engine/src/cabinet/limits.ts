@@ -43,4 +43,8 @@ export const limitKinds: Readonly<Record<string, KindName>> = {
   'shift-formaldehyde': 'mass-concentration',
   'shift-acetaldehyde': 'mass-concentration',
   'shift-ethylbenzene': 'mass-concentration',
+  bill: 'money',
+  'running-year': 'money',
+  'print-cost': 'money',
+  'link-margin': 'temperature-difference',
 };

@@ -105,6 +105,7 @@ export const materialFields: FieldsOf<MaterialSpec> = {
   draught: quantity('speed', 'highest air speed at the part', { above: 0, to: 10 }).optional(),
   density: quantity('density', 'of the filament', { above: 0, to: 20_000 }).optional(),
   emissions: emissionsSchema('given off while printing').optional(),
+  'heat-of-combustion': quantity('specific-energy', 'net, when it burns', { from: 0, to: 1e8 }).optional(),
 };
 
 export function materialSchema(): Schema<MaterialSpec> {

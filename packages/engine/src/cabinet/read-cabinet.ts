@@ -7,6 +7,7 @@ import { checkAir } from './check-air.ts';
 import { checkCarcass } from './check-carcass.ts';
 import { checkDays, checkMachines, checkRegistries } from './check-days.ts';
 import { checkOptions, placeOfOption } from './check-options.ts';
+import { checkCosts, checkProtection } from './check-protection.ts';
 import { type Complaint, inFileOrder } from './complaint.ts';
 import { applyChanges } from './edit-document.ts';
 import { changesOf, placeOfOwn } from './edits.ts';
@@ -71,5 +72,7 @@ function understand(tree: SourceTree): {
   checkAir(check);
   checkDays(check);
   checkRegistries(check);
+  checkProtection(check);
+  checkCosts(check);
   return { spec, found: [...reading.complaints, ...check.found] };
 }

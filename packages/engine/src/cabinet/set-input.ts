@@ -15,6 +15,10 @@ const ends: Readonly<Record<string, readonly [number, number]>> = {
   emissivityOutside: [0, 1],
   efficiency: [0.05, 1],
   speed: [0, 1],
+  pricePosition: [0, 1],
+  failures: [0, 0.9],
+  waste: [0, 2],
+  weakOxygen: [0.05, 0.2],
 };
 
 /** Numbers that may be below 0. */

@@ -4,6 +4,8 @@ import type { Money } from '../units/money.ts';
 import type { Profile } from '../units/profile.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { FaceName, Section } from './cabinet.ts';
+import type { CarcassSpec, CostsSpec } from './costs-schema.ts';
+import type { ProtectionSpec } from './protection-schema.ts';
 
 /** A key that may be absent. */
 type Maybe<T> = T | undefined;
@@ -166,6 +168,7 @@ export interface MaterialSpec {
   readonly draught?: Given;
   readonly density?: Given;
   readonly emissions?: Maybe<Amounts>;
+  readonly 'heat-of-combustion'?: Given;
 }
 
 export type ControlSpec =
@@ -323,6 +326,8 @@ export interface BoardSpec {
   readonly 'heat-capacity': Quantity;
   readonly emissivity: Quantity;
   readonly sunlight?: Given;
+  readonly 'heat-of-combustion'?: Given;
+  readonly sheet?: Maybe<Lengths>;
   readonly price?: Maybe<Money>;
 }
 
@@ -383,5 +388,8 @@ export interface FileSpec {
   readonly overrides?: Maybe<Readonly<Record<string, string | number>>>;
   readonly limits?: Maybe<Readonly<Record<string, string | number>>>;
   readonly prices?: Maybe<Named<Money>>;
+  readonly protection?: Maybe<ProtectionSpec>;
+  readonly costs?: Maybe<CostsSpec>;
+  readonly carcasses?: Maybe<Named<CarcassSpec>>;
   readonly options?: Maybe<Named<OptionSpec>>;
 }

@@ -29,6 +29,8 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
     ].map(plain),
   );
   return (path, { trade, quantity }) => {
+    const alone = ofOneTrade(path);
+    if (alone !== undefined) return alone === trade;
     if (fed) return true;
     const contaminant = contaminantOf(path);
     const grouped = OF_PARTICLES.has(path) || OF_VAPOURS.has(path);
@@ -39,6 +41,16 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
     const particles = about === 'particles' || about === 'pm25';
     return contaminant === undefined ? OF_PARTICLES.has(path) === particles : contaminant === about;
   };
+}
+
+/** Inputs that only one trade reckons with. */
+const OF_ONE_TRADE: readonly (readonly [start: string, trade: string])[] = [
+  ['protection.', 'fire'],
+  ['costs.', 'cost'],
+];
+
+function ofOneTrade(path: string): string | undefined {
+  return OF_ONE_TRADE.find(([start]) => path.startsWith(start))?.[1];
 }
 
 function contaminantOf(path: string): string | undefined {

@@ -86,6 +86,11 @@ const metric: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
     { unit: 'N/mm²', plain: 'N/mm2', decimals: 2, from: 100_000 },
     { unit: 'kPa', decimals: 1 },
   ],
+  'specific-energy': [{ unit: 'MJ/kg', decimals: 1 }],
+  'fire-heat': [
+    { unit: 'MJ', decimals: 2, from: 100_000 },
+    { unit: 'kJ', decimals: 1 },
+  ],
 };
 
 const imperial: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
@@ -109,6 +114,8 @@ const imperial: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
   speed: [{ unit: 'ft/min', decimals: 0 }],
   force: [{ unit: 'lbf', decimals: 2 }],
   stress: [{ unit: 'psi', decimals: 0 }],
+  'specific-energy': [{ unit: 'BTU/lb', decimals: 0 }],
+  'fire-heat': [{ unit: 'BTU', decimals: 0 }],
 };
 
 /** Significant digits of a value that comes out of a model; more would claim what nobody knows. */

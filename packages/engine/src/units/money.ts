@@ -7,8 +7,8 @@ export interface Money {
   readonly high: number;
   /** Three letters of ISO 4217. */
   readonly currency: string;
-  /** What it is paid for: a piece, a square metre, a metre, a kilogram or a kilowatt-hour. */
-  readonly per: 'piece' | 'm2' | 'm' | 'kg' | 'kWh';
+  /** What it is paid for: a piece, a square metre, a metre, a kilogram, a kilowatt-hour or an hour. */
+  readonly per: 'piece' | 'm2' | 'm' | 'kg' | 'kWh' | 'h';
 }
 
 const signs: Readonly<Record<string, string>> = { '€': 'EUR', $: 'USD', '£': 'GBP' };
@@ -25,7 +25,7 @@ export function parseMoney(text: string): Money | TextFault {
   const comma = decimalComma(text);
   if (comma !== undefined) return comma;
   const front = /^\s*([€$£]|[A-Z]{3})\s*(.*)$/.exec(text);
-  const back = /^(.*?)\s*([€$£]|[A-Z]{3})\s*(?:(?:\/|per)\s*(m2|m²|m|kg|kWh|piece))?\s*$/.exec(text);
+  const back = /^(.*?)\s*([€$£]|[A-Z]{3})\s*(?:(?:\/|per)\s*(m2|m²|m|kg|kWh|h|piece))?\s*$/.exec(text);
   const [amount, sign, per = 'piece'] = back !== null ? back.slice(1) : front !== null ? [front[2], front[1]] : [];
   if (amount === undefined || sign === undefined) {
     return fault(

@@ -64,7 +64,9 @@ export type KindName =
   | 'voltage'
   | 'angle'
   | 'force'
-  | 'stress';
+  | 'stress'
+  | 'specific-energy'
+  | 'fire-heat';
 
 /** One way of writing a quantity: SI = (written + before)·factor. */
 export interface Unit {
@@ -415,6 +417,24 @@ const table: Readonly<Record<KindName, Kind>> = {
       psi: times(POUND_FORCE / INCH ** 2),
     },
     offered: 'N/mm2, kPa, MPa, GPa or psi',
+  },
+  'specific-energy': {
+    called: 'an energy per mass',
+    units: {
+      'MJ/kg': times(1e6),
+      'kJ/g': times(1e6),
+      'kJ/kg': times(1000),
+      'J/kg': times(1),
+      'kWh/kg': times(3.6e6),
+      'BTU/lb': times(BTU / POUND),
+    },
+    offered: 'MJ/kg or BTU/lb',
+  },
+  // The same as an energy, but told as people who reckon with fires tell it.
+  'fire-heat': {
+    called: 'a heat of a fire',
+    units: { MJ: times(1e6), kJ: times(1000), J: times(1), kWh: times(3.6e6), BTU: times(BTU) },
+    offered: 'MJ, kJ or kWh',
   },
 };
 

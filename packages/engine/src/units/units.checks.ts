@@ -29,6 +29,7 @@ const rows: readonly (readonly [KindName, string, number, string, number])[] = [
   ['u-value', '1 BTU/(h ft2 °F)', 5.678263, 'W/(m2 K)', 5e-7],
   ['density', '1 lb/ft3', 16.01846, 'kg/m3', 5e-6],
   ['force', '1 lbf', 4.448222, 'N', 5e-7],
+  ['specific-energy', '1 BTU/lb', 2.326e3, 'J/kg', 5e-1],
   ['stress', '1 psi', 6.894757e3, 'Pa', 5e-4],
 ];
 
