@@ -4,6 +4,7 @@
 import type { Profile } from '../units/profile.ts';
 import type { Carcass, Costs } from './costs.ts';
 import type { Protection } from './protection.ts';
+import type { Standing, Structure } from './structure.ts';
 
 /** Width is x (left to right), depth is y (front to back), height is z (up), from the inside lower left front corner. */
 export interface Size {
@@ -139,7 +140,7 @@ export interface Chamber {
   readonly heaterSet: number;
 }
 
-export interface Machine {
+export interface Machine extends Standing {
   readonly kind: string;
   readonly bay: string;
   readonly style: 'moving-bed' | 'fixed-bed' | 'delta' | 'chambered';
@@ -380,6 +381,7 @@ export interface Cabinet {
   readonly sensors: Readonly<Record<string, SensorPart>>;
   readonly heats: Readonly<Record<string, HeatPart>>;
   readonly days: Readonly<Record<string, Day>>;
+  readonly structure: Structure;
   readonly factors: Factors;
   readonly overrides: Overrides;
   /** Limits the person sets themselves, by limit id, SI. */

@@ -43,6 +43,7 @@ export function kindsOf(own: PartsSpec | undefined, group: PartGroup): readonly 
 export const partGroups: readonly PartGroup[] = [
   'boards',
   'seals',
+  'foams',
   'fans',
   'filters',
   'carbons',

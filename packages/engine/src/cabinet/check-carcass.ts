@@ -3,6 +3,7 @@
 import { formatQuantity } from '../units/format.ts';
 import { kindsOf } from './catalogue.ts';
 import { type Check, keysOf, mustBeKnown } from './check.ts';
+import { checkStanding } from './check-standing.ts';
 import { quoted } from './complaint.ts';
 import { RESERVED } from './places.ts';
 import type { FilePath } from './source-tree.ts';
@@ -28,6 +29,7 @@ export function checkCarcass(check: Check): void {
     checkBuild(check, ['machines', id, 'chamber', 'made-of'], machine.chamber?.['made-of']);
   checkBays(check);
   checkShelves(check);
+  checkStanding(check);
 }
 
 function checkBuild(check: Check, path: FilePath, build: BuildSpec | undefined): void {

@@ -48,7 +48,22 @@ export type DefaultName =
   | 'fanFlow'
   | 'plume'
   | 'printRate'
-  | 'partSize';
+  | 'partSize'
+  | 'machineMass'
+  | 'headMass'
+  | 'movingBedMass'
+  | 'accelerationOfMovingBed'
+  | 'accelerationOfFixedBed'
+  | 'strokeSpeed'
+  | 'stroke'
+  | 'slabDensity'
+  | 'boardStress'
+  | 'sagGrowth'
+  | 'housingFixity'
+  | 'gluedFixity'
+  | 'lippingStiffness'
+  | 'hingeCarries'
+  | 'feetInset';
 
 /** What a room's temperature is worth when somebody writes one number for the whole day, K. Common practice, from memory. */
 export const ROOM_TEMPERATURE_DOUBT = 1;
@@ -136,4 +151,21 @@ export const defaults: Readonly<Record<DefaultName, Assumption>> = {
   /** kg/s of filament on an ordinary job. */
   printRate: decades(0.012 / 3600, 0.006 / 3600, 0.025 / 3600, `0.4 mm nozzle; ${MEMORY}`),
   partSize: decades(0.1, 0.05, 0.2, 'a part of a hand’s size'),
+  machineMass: decades(10, 6, 18, `a printer for a desk; ${MEMORY}`),
+  headMass: decades(0.4, 0.25, 0.65, `nozzle, drive and what carries them; ${MEMORY}`),
+  movingBedMass: decades(1.3, 0.8, 2.2, `plate, sheet and what carries them; ${MEMORY}`),
+  /** m/s² */
+  accelerationOfMovingBed: decades(1.5, 0.6, 4, `set in most machines whose bed travels; ${MEMORY}`),
+  accelerationOfFixedBed: decades(5, 2, 12, `set in most machines whose bed stands still; ${MEMORY}`),
+  strokeSpeed: decades(0.1, 0.06, 0.2, `speed of filling a part; ${MEMORY}`),
+  stroke: decades(0.012, 0.003, 0.05, 'filling a part: from thin walls to the whole of a small part; own estimate'),
+  slabDensity: normal(2350, 2250, 2450, `concrete of paving slabs; ${MEMORY}`),
+  boardStress: decades(8e6, 4e6, 16e6, 'any board that does not say; own estimate'),
+  sagGrowth: decades(0.8, 0.4, 1.6, 'any board that does not say, as plywood; own estimate'),
+  housingFixity: normal(0.15, 0, 0.3, 'a groove lets ends turn nearly freely; own estimate between free and fixed'),
+  gluedFixity: normal(0.4, 0.15, 0.65, 'glue in a stiff side holds them partly; own estimate between free and fixed'),
+  lippingStiffness: normal(10e9, 8e9, 12e9, 'softwood, EN 338 C24 about, second-hand'),
+  /** kg, each. */
+  hingeCarries: normal(4, 2.5, 5.5, 'cup hinges and clamps for glass, 5 to 8 kg a pair upwards; no printed source'),
+  feetInset: normal(0.02, 0, 0.04, `furniture feet; ${MEMORY}`),
 };

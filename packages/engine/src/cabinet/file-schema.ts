@@ -57,6 +57,13 @@ import type {
   PathSpec,
   RoomSpec,
 } from './spec.ts';
+import {
+  boardStrengthFields,
+  carcassStandingFields,
+  foamFields,
+  hingesSchema,
+  shelfHoldFields,
+} from './structure-schema.ts';
 import { build, section } from './text-forms.ts';
 
 const ROOM = { from: 233.15, to: 343.15 };
@@ -207,6 +214,7 @@ function doorSchema(): Schema<DoorSpec> {
       'seal-gap': quantity('length', 'mean gap that is left all round', { from: 0, to: 0.05 }).optional(),
       'seal-depth': quantity('length', "length of that gap along the air's way", { above: 0, to: 0.3 }).optional(),
       sun: course('irradiance', 'sun on the pane', { from: 0, to: 1400 }).optional(),
+      hinges: hingesSchema().optional(),
     },
     'a door',
   );
@@ -244,6 +252,7 @@ function carcassSchema(): Schema<CabinetSpec> {
       ).optional(),
       doors: mapOf(doorSchema(), 'doors', 'door').optional(),
       'joint-gap': quantity('length', 'mean gap of board to board', { from: 0, to: 0.01 }).optional(),
+      ...carcassStandingFields,
     },
     'the carcass',
   ) as unknown as Schema<CabinetSpec>;
@@ -266,6 +275,7 @@ function shelfSchema(): Schema<NonNullable<FileSpec['shelves']>[string]> {
       between: listOf(name('bay'), 'the two bays'),
       'made-of': build('the board').optional(),
       holes: mapOf(holeSchema(), 'holes in it', 'hole').optional(),
+      ...shelfHoldFields,
     },
     'a board between two bays',
   );
@@ -352,6 +362,7 @@ function buildPartsSchema(): Schema<PartsSpec> {
         to: 1e8,
       }).optional(),
       sheet: sizes(2, 'length x width of the sheet in which it is sold').optional(),
+      ...boardStrengthFields,
       ...entryFields,
     },
     'a board or pane',
@@ -368,6 +379,9 @@ function buildPartsSchema(): Schema<PartsSpec> {
     {
       boards: later(() => mapOf(board, 'boards and panes', 'board')).optional(),
       seals: later(() => mapOf(seal, 'seals', 'seal')).optional(),
+      foams: later(() =>
+        mapOf(thing({ ...foamFields, ...entryFields }, 'a foam'), 'foams and pads', 'foam'),
+      ).optional(),
       fans: later(() => mapOf(thing({ ...fanFields, ...entryFields }, 'a fan'), 'fans', 'fan')).optional(),
       filters: later(() =>
         mapOf(thing({ ...filterFields, ...entryFields }, 'a filter'), 'particle filters', 'filter'),

@@ -4,6 +4,7 @@ import type { Bed, Chamber, Machine } from './cabinet.ts';
 import { findPart } from './catalogue.ts';
 import { contaminants } from './contaminants.ts';
 import { fillBuild } from './fill-carcass.ts';
+import { fillStanding } from './fill-standing.ts';
 import type { Candidate, Fallback, Ledger } from './ledger.ts';
 import { measuredHeat } from './measured-heat.ts';
 import { overrideOf } from './overrides.ts';
@@ -164,6 +165,21 @@ function fillMachine(id: string, own: MachineSpec, spec: FileSpec, ledger: Ledge
       (machine) => machine['frame-area'],
       unsaid(0.5, 'typical, from memory'),
       'frame-area',
+    ),
+    ...fillStanding(
+      {
+        at,
+        file,
+        style,
+        width: width!,
+        depth: depth!,
+        kindSays: (keys, quantity) =>
+          'file' in entry ? { quantity, file: [...entry.file!, ...keys] } : { quantity, ...entry },
+      },
+      own,
+      kind,
+      spec,
+      ledger,
     ),
     ...(chamber === undefined
       ? {}

@@ -14,6 +14,7 @@ import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
 import { fillPrices } from './fill-prices.ts';
 import { fillProtection } from './fill-protection.ts';
 import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
+import { fillStructure } from './fill-structure.ts';
 import { createLedger, type Ledger } from './ledger.ts';
 import { limitKinds } from './limits.ts';
 import type { Origins } from './origin.ts';
@@ -56,6 +57,7 @@ export function fillCabinet(
     sensors: fillSensors(spec, bays, ledger),
     heats: fillHeats(spec, ledger),
     days,
+    structure: fillStructure(spec, carcass, ledger),
     factors: fillFactors(spec, ledger),
     overrides: fillOverrides(spec, carcass.partitions, ledger),
     limits: fillLimits(spec, ledger),

@@ -17,6 +17,7 @@ import {
   yesNo,
 } from './shape.ts';
 import type { ChamberSpec, HeatKindSpec, HeatSpec, MachineKindSpec, MachineSpec, MaterialSpec } from './spec.ts';
+import { standingFields, standsOn } from './structure-schema.ts';
 import { build, underside } from './text-forms.ts';
 
 const watts = (about: string): ReturnType<typeof quantity> => quantity('power', about, { from: 0, to: 5000 });
@@ -82,6 +83,7 @@ export const machineFields: FieldsOf<MachineKindSpec> = {
   'frame-heat-capacity': quantity('heat-capacity', 'frame and moving parts', { above: 0, to: 1e6 }).optional(),
   'frame-area': quantity('area', 'surface of the frame', { above: 0, to: 20 }).optional(),
   chamber: chamberSchema().optional(),
+  ...standingFields,
 };
 
 export function machineSchema(): Schema<MachineSpec> {
@@ -90,6 +92,7 @@ export function machineSchema(): Schema<MachineSpec> {
       kind: name('kind of the catalogue'),
       bay: name('bay in which it stands').optional(),
       at: place(2, 'centre of its footprint from the left front corner of the bay').optional(),
+      'stands-on': standsOn().optional(),
       ...machineFields,
     },
     'a printer',

@@ -19,6 +19,10 @@ const ends: Readonly<Record<string, readonly [number, number]>> = {
   failures: [0, 0.9],
   waste: [0, 2],
   weakOxygen: [0.05, 0.2],
+  endFixity: [0, 1],
+  damping: [0.005, 1],
+  stiffening: [1, 10],
+  usableStrain: [0.01, 1],
 };
 
 /** Numbers that may be below 0. */

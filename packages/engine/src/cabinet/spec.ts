@@ -6,6 +6,15 @@ import type { Quantity } from '../units/quantity.ts';
 import type { FaceName, Section } from './cabinet.ts';
 import type { CarcassSpec, CostsSpec } from './costs-schema.ts';
 import type { ProtectionSpec } from './protection-schema.ts';
+import type {
+  BoardStrengthSpec,
+  CarcassStandingSpec,
+  FoamKindSpec,
+  HingesSpec,
+  ShelfHoldSpec,
+  StandingSpec,
+  StandsOnSpec,
+} from './structure-spec.ts';
 
 /** A key that may be absent. */
 type Maybe<T> = T | undefined;
@@ -68,9 +77,10 @@ export interface DoorSpec {
   readonly 'seal-gap'?: Given;
   readonly 'seal-depth'?: Given;
   readonly sun?: Maybe<Course>;
+  readonly hinges?: Maybe<HingesSpec>;
 }
 
-export interface CabinetSpec {
+export interface CabinetSpec extends CarcassStandingSpec {
   readonly inside: Lengths;
   readonly 'made-of': BuildSpec;
   readonly faces?: Maybe<Partial<Readonly<Record<string, FaceSpec>>>>;
@@ -85,7 +95,7 @@ export interface BaySpec {
   readonly 'air-zones'?: Maybe<number>;
 }
 
-export interface ShelfSpec {
+export interface ShelfSpec extends ShelfHoldSpec {
   readonly between: readonly string[];
   readonly 'made-of'?: Maybe<BuildSpec>;
   readonly holes?: Maybe<Named<HoleSpec>>;
@@ -135,7 +145,7 @@ export interface ChamberSpec {
 export type MachineStyle = 'moving-bed' | 'fixed-bed' | 'delta' | 'chambered';
 
 /** Everything that is true of a kind of machine; a machine of the file may overrule any of it. */
-export interface MachineKindSpec {
+export interface MachineKindSpec extends StandingSpec {
   readonly style?: Maybe<MachineStyle>;
   readonly size?: Maybe<Lengths>;
   readonly bed?: Maybe<BedSpec>;
@@ -157,6 +167,7 @@ export interface MachineSpec extends MachineKindSpec {
   readonly kind: string;
   readonly bay?: Maybe<string>;
   readonly at?: Maybe<Lengths>;
+  readonly 'stands-on'?: Maybe<StandsOnSpec>;
 }
 
 export interface MaterialSpec {
@@ -320,7 +331,7 @@ export interface DaySpec {
   readonly repeated?: Maybe<boolean>;
 }
 
-export interface BoardSpec {
+export interface BoardSpec extends BoardStrengthSpec {
   readonly conductivity: Quantity;
   readonly density: Quantity;
   readonly 'heat-capacity': Quantity;
@@ -346,6 +357,7 @@ export interface Entry {
 export interface PartsSpec {
   readonly boards?: Maybe<Named<BoardSpec & Entry>>;
   readonly seals?: Maybe<Named<SealSpec & Entry>>;
+  readonly foams?: Maybe<Named<FoamKindSpec & Entry>>;
   readonly fans?: Maybe<Named<FanSpec & Entry>>;
   readonly filters?: Maybe<Named<FilterSpec & Entry>>;
   readonly carbons?: Maybe<Named<CarbonSpec & Entry>>;

@@ -20,6 +20,11 @@ describe('which inputs can move a finding', () => {
     ['room.heatLoss', 'air-quality', 'room-styrene-long', true],
     ['room.heatLoss', 'heat', 'peak-air', true],
     ['factors.leakage', 'draught', 'air-speed', true],
+    ['machines.left.mass', 'structure', 'shelf-sag', true],
+    ['machines.left.mass', 'heat', 'peak-air', false],
+    ['machines.left.standsOn.foam.damping', 'air-quality', 'unguarded-release', false],
+    ['structure.boards.plywood.along', 'sound', 'level', true],
+    ['room.heatLoss', 'vibration', 'reversal-gain', false],
   ] as const)('exact: %s for %s/%s: %s', (path, trade, quantity, answer) => {
     expect(matters(path, { trade, quantity })).toBe(answer);
   });

@@ -1,5 +1,6 @@
 // Which inputs can move a finding at all. With few samples chance alone makes some input look like a driver; what nature rules
-// out is not even asked: what the air carries moves neither heat nor air, and one contaminant does not move another.
+// out is not even asked: what the air carries moves neither heat nor air, one contaminant does not move another, and what
+// carries and shakes moves no air.
 
 import type { Cabinet } from '../cabinet/cabinet.ts';
 import type { Measure } from '../trades/measure.ts';
@@ -14,6 +15,11 @@ const OF_CONTAMINANT = [
 /** Inputs of all particles: they settle, and share one factor. */
 const OF_PARTICLES: ReadonlySet<string> = new Set(['room.deposition', 'factors.emissionParticles']);
 const OF_VAPOURS: ReadonlySet<string> = new Set(['factors.emissionVapours']);
+
+/** Inputs of what carries and shakes, and trades that ask for nothing else, or for nothing of it. */
+const OF_STRUCTURE = /^structure\.|^machines\.[^.]+\.(?:mass$|shaking\.|standsOn\.)/;
+const STRUCTURE_ALONE: ReadonlySet<string> = new Set(['structure', 'vibration']);
+const WITHOUT_STRUCTURE: ReadonlySet<string> = new Set(['heat', 'airflow', 'draught', 'air-quality']);
 
 const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
 
@@ -31,6 +37,9 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
   return (path, { trade, quantity }) => {
     const alone = ofOneTrade(path);
     if (alone !== undefined) return alone === trade;
+    const structural = OF_STRUCTURE.test(path);
+    if (STRUCTURE_ALONE.has(trade)) return structural;
+    if (structural && WITHOUT_STRUCTURE.has(trade)) return false;
     if (fed) return true;
     const contaminant = contaminantOf(path);
     const grouped = OF_PARTICLES.has(path) || OF_VAPOURS.has(path);

@@ -98,6 +98,17 @@ const machine: Machine = {
   standby: 5,
   frameHeatCapacity: 3000,
   frameArea: 0.5,
+  mass: 8,
+  feet: { width: 0.3, depth: 0.3 },
+  shaking: {
+    headMass: 0.4,
+    bedMass: 1.5,
+    acceleration: 1.5,
+    speed: 0.1,
+    stroke: 0.02,
+    travelPerTurn: 0.04,
+    stepsPerTurn: 200,
+  },
 };
 
 const day: Day = {
@@ -151,6 +162,13 @@ export const cabinetByHand: Cabinet = {
   },
   sensors: {},
   heats: {},
+  structure: {
+    boards: { plywood: { along: 8e9, across: 5e9, stress: 15e6, creep: 0.8 } },
+    shelves: {},
+    hinges: { front: { spacing: 0.6, count: 2, carries: 4 } },
+    feet: { count: 0, size: 0.04, height: 0, inset: 0 },
+    wallStrap: false,
+  },
   days: { usual: day },
   factors: {
     insideFilm: 1,

@@ -91,6 +91,11 @@ const metric: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
     { unit: 'MJ', decimals: 2, from: 100_000 },
     { unit: 'kJ', decimals: 1 },
   ],
+  acceleration: [{ unit: 'm/s²', plain: 'm/s2', decimals: 2 }],
+  frequency: [
+    { unit: 'kHz', decimals: 1, from: 1000 },
+    { unit: 'Hz', decimals: 1 },
+  ],
 };
 
 const imperial: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
@@ -116,6 +121,7 @@ const imperial: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
   stress: [{ unit: 'psi', decimals: 0 }],
   'specific-energy': [{ unit: 'BTU/lb', decimals: 0 }],
   'fire-heat': [{ unit: 'BTU', decimals: 0 }],
+  acceleration: [{ unit: 'in/s²', plain: 'in/s2', decimals: 1 }],
 };
 
 /** Significant digits of a value that comes out of a model; more would claim what nobody knows. */

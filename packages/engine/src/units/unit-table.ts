@@ -66,7 +66,9 @@ export type KindName =
   | 'force'
   | 'stress'
   | 'specific-energy'
-  | 'fire-heat';
+  | 'fire-heat'
+  | 'acceleration'
+  | 'frequency';
 
 /** One way of writing a quantity: SI = (written + before)·factor. */
 export interface Unit {
@@ -435,6 +437,22 @@ const table: Readonly<Record<KindName, Kind>> = {
     called: 'a heat of a fire',
     units: { MJ: times(1e6), kJ: times(1000), J: times(1), kWh: times(3.6e6), BTU: times(BTU) },
     offered: 'MJ, kJ or kWh',
+  },
+  acceleration: {
+    called: 'an acceleration',
+    units: {
+      'm/s2': times(1),
+      'mm/s2': times(0.001),
+      'cm/s2': times(0.01),
+      'in/s2': times(INCH),
+      'ft/s2': times(FOOT),
+    },
+    offered: 'mm/s2, m/s2 or in/s2',
+  },
+  frequency: {
+    called: 'a frequency',
+    units: { Hz: times(1), kHz: times(1000), rpm: times(1 / 60) },
+    offered: 'Hz, kHz or rpm',
   },
 };
 

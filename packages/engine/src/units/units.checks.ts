@@ -22,6 +22,8 @@ const rows: readonly (readonly [KindName, string, number, string, number])[] = [
   ['pressure', '1 inH2O', 2.490889e2, 'Pa', 5e-5],
   ['pressure', '1 mmH2O', 9.80665, 'Pa', 1e-9],
   ['pressure', '1 mbar', 100, 'Pa', 1e-9],
+  ['acceleration', '1 ft/s2', 3.048e-1, 'm/s2', 1e-12],
+  ['acceleration', '1 in/s2', 2.54e-2, 'm/s2', 1e-12],
   ['power', '1 BTU/h', 2.930711e-1, 'W', 5e-8],
   ['energy', '1 kWh', 3.6e6, 'J', 1e-3],
   ['energy', '1 BTU', 1.055056e3, 'J', 5e-4],
