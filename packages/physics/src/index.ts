@@ -16,9 +16,20 @@ export {
   nusseltTallGap,
   nusseltUprightGap,
 } from './air-gap.ts';
+export { type BoxSize, type Panel, skinJoints, skinPanels } from './box-panels.ts';
 export { type CabinetAndRoom, settledTogether, type TwoConcentrations, togetherAfter } from './cabinet-and-room.ts';
 export { breakthroughTime, carbonAffinity, carbonRate, freshPenetration } from './carbon-bed.ts';
 export { carbonCapacity, carbonEquilibrium, MICROPORE_VOLUME } from './carbon-capacity.ts';
+export {
+  airHeat,
+  closedAirHeat,
+  type Molecule,
+  netFromGross,
+  netHeatByOxygen,
+  OXYGEN_BY_MASS,
+  OXYGEN_BY_VOLUME,
+  OXYGEN_HEAT,
+} from './combustion.ts';
 export { MOLAR_GAS_CONSTANT, massConcentration, partsPerMillion } from './concentration.ts';
 export {
   boxShapeFactor,
@@ -34,6 +45,7 @@ export { gradedLines, type Section, type SectionResult, type SectionSurface, sol
 export * from './constants.ts';
 export { crackFlow, crackSlope, leakageAreaLaw, type PowerLaw, smoothCrackFlow } from './crack.ts';
 export { type Curve, type CurvePoint, curveAt, curveSlope, monotoneCurve, straightCurve } from './curve.ts';
+export { type Contact, statesThatStayOn } from './cut-off-chain.ts';
 export {
   areaServed,
   carbonDioxideRise,
@@ -88,6 +100,8 @@ export {
 } from './filter.ts';
 export { type Bypass, seatBypass, seatedEfficiency } from './filter-bypass.ts';
 export { type FilterClass, filterClasses, ULTRAFINE_ON_FINE_FILTER } from './filter-class.ts';
+export { type FireOpening, hotBoxAir, OPENING_AIR, openingAir } from './fire-air.ts';
+export { fireGrowth, type GrowthClass, growingFire, timeToHeat, timeToPower } from './fire-growth.ts';
 export {
   bendLoss,
   contractionLoss,
@@ -112,6 +126,17 @@ export {
   streamFilm,
 } from './forced-convection.ts';
 export { type Gap, gapAsPowerLaw, gapFlow, gapResistance } from './gap.ts';
+export { glassFallsOut } from './glass-in-fire.ts';
+export {
+  exhaustRise,
+  fireForAnswer,
+  type HeatDetectorClass,
+  type HeatDetectorRow,
+  heatDetectorFor,
+  heatDetectors,
+  LINK_TOLERANCE,
+  longestExposure,
+} from './heat-detector.ts';
 export { type Bed, type BedLoss, bedChangeTime, bedLoss, type Sheet, sheetsCapacity } from './heated-bed.ts';
 export { blockLoss, meltPower, motorLoss, supplyLoss } from './hot-end.ts';
 export {
@@ -162,6 +187,14 @@ export type { Knowledge, OutsideCheck } from './outside-check.ts';
 export { type PackedBed, packedBedResistance } from './packed-bed.ts';
 export { draughtThreshold, partFilm, richardsonNumber } from './part-cooling.ts';
 export { firePlume, PLUME_ENTRAINMENT, type Plume, roomPlume, virtualOrigin } from './plume.ts';
+export {
+  type JoinersWork,
+  joinersHours,
+  type PrintCost,
+  type PrintCostParts,
+  priceAt,
+  printCost,
+} from './print-cost.ts';
 export { blackEmission, parallelExchange, radiationFilm, radiationToRoom } from './radiation.ts';
 export { type FaceRadiation, type RadiatingFace, radiosity } from './radiosity.ts';
 export type { Resistance } from './resistance.ts';
@@ -173,6 +206,13 @@ export {
   surfaceStepShare,
   type ThickBody,
 } from './semi-infinite.ts';
+export {
+  partsInLength,
+  type Sheet as CuttingSheet,
+  type SheetCount,
+  type SheetPart,
+  sheetsFor,
+} from './sheet-cutting.ts';
 export {
   exchangeUnderPressure,
   FLOODING_SHAPE,
