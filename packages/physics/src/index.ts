@@ -206,6 +206,7 @@ export {
   surfaceStepShare,
   type ThickBody,
 } from './semi-infinite.ts';
+export { insideTolerance, SAW_CUT, sandedTolerance, sheetMovement, type Tolerance } from './sheet-tolerance.ts';
 export {
   partsInLength,
   type Sheet as CuttingSheet,

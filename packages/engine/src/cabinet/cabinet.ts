@@ -3,6 +3,8 @@
 
 import type { Profile } from '../units/profile.ts';
 import type { Carcass, Costs } from './costs.ts';
+import type { Fit } from './fit.ts';
+import type { Fittings } from './fittings.ts';
 import type { Protection } from './protection.ts';
 import type { Standing, Structure } from './structure.ts';
 
@@ -393,4 +395,6 @@ export interface Cabinet {
   /** Carcasses that are thought of in place of this one. */
   readonly carcasses: Readonly<Record<string, Carcass>>;
   readonly options: Readonly<Record<string, Option>>;
+  readonly fit: Fit;
+  readonly fittings: Fittings;
 }

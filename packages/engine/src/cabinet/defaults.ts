@@ -63,7 +63,27 @@ export type DefaultName =
   | 'gluedFixity'
   | 'lippingStiffness'
   | 'hingeCarries'
-  | 'feetInset';
+  | 'feetInset'
+  | 'clipFront'
+  | 'cableRear'
+  | 'carriage'
+  | 'tubeArch'
+  | 'spoolDiameter'
+  | 'spoolWidth'
+  | 'spoolLift'
+  | 'plug'
+  | 'hingeTakes'
+  | 'doorStandsIn'
+  | 'cableDiameter'
+  | 'armLength'
+  | 'armWidth'
+  | 'armThickness'
+  | 'cameraMass'
+  | 'armShake'
+  | 'armFrequency'
+  | 'cameraDistance'
+  | 'cameraSees'
+  | 'cameraPixels';
 
 /** What a room's temperature is worth when somebody writes one number for the whole day, K. Common practice, from memory. */
 export const ROOM_TEMPERATURE_DOUBT = 1;
@@ -168,4 +188,26 @@ export const defaults: Readonly<Record<DefaultName, Assumption>> = {
   /** kg, each. */
   hingeCarries: normal(4, 2.5, 5.5, 'cup hinges and clamps for glass, 5 to 8 kg a pair upwards; no printed source'),
   feetInset: normal(0.02, 0, 0.04, `furniture feet; ${MEMORY}`),
+  clipFront: normal(0.01, 0, 0.02, `knob or clip of a bed that moves; ${MEMORY}`),
+  cableRear: normal(0.05, 0.03, 0.07, `cable and strain relief of a bed that moves; ${MEMORY}`),
+  carriage: normal(0.04, 0.02, 0.06, `motor or cable loop beside the frame; ${MEMORY}`),
+  tubeArch: normal(0.08, 0.04, 0.13, `guide tube and cable over the frame; ${MEMORY}`),
+  spoolDiameter: normal(0.2, 0.195, 0.205, `a spool of 1 kg, 70 mm wide; ${MEMORY}, no standard`),
+  spoolWidth: normal(0.07, 0.055, 0.075, `a spool of 1 kg; ${MEMORY}, no standard`),
+  spoolLift: normal(0.03, 0.02, 0.045, `axle under a spool; ${MEMORY}`),
+  plug: normal(0.068, 0.04, 0.075, `mains inlet plug with its cord, straight 60 to 75 mm, angled 40 mm; ${MEMORY}`),
+  hingeTakes: normal(0.014, 0.008, 0.02, `hinge and leaf at 90 degrees take 8 to 20 mm of the clear width; ${MEMORY}`),
+  cableDiameter: normal(0.007, 0.005, 0.009, `a mains cord or a bundle to a bed; ${MEMORY}`),
+  armLength: normal(0.15, 0.1, 0.25, `a printed arm; ${MEMORY}`),
+  armWidth: normal(0.02, 0.015, 0.03, `a printed arm; ${MEMORY}`),
+  armThickness: normal(0.008, 0.006, 0.012, `a printed arm; ${MEMORY}`),
+  cameraMass: normal(0.05, 0.02, 0.12, `a small camera in its case; ${MEMORY}`),
+  /** Half the way, m. */
+  armShake: decades(0.00005, 0.00001, 0.0002, `frame of a machine that reverses a bed; ${MEMORY}`),
+  /** 1/s */
+  armFrequency: decades(12, 6, 25, `reversals of short lines at printing speed; ${MEMORY}`),
+  cameraDistance: normal(0.35, 0.25, 0.5, `a camera in the bay of its machine; ${MEMORY}`),
+  cameraSees: normal(0.35, 0.28, 0.45, 'bed and a margin round it'),
+  cameraPixels: normal(1920, 1900, 1940, `a usual picture; ${MEMORY}`),
+  doorStandsIn: normal(0.004, 0, 0.018, `a leaf before the carcass, to one that lies in it; ${MEMORY}`),
 };

@@ -2,6 +2,8 @@
 
 import { z } from 'zod';
 import { carcassOptionSchema, costsSchema } from './costs-schema.ts';
+import { hangFields } from './fit-schema.ts';
+import { fittingPartSchema } from './fittings-schema.ts';
 import {
   heatFields,
   heatSchema,
@@ -130,6 +132,9 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       costs: later(() => costsSchema()).optional(),
       carcasses: later(() => mapOf(carcassOptionSchema(), 'carcasses that you think of', 'carcass')).optional(),
       options: later(() => mapOf(optionSchema(), 'changes that you think of', 'option')).optional(),
+      fittings: later(() =>
+        mapOf(fittingPartSchema(), 'tools, cables, mounts and whatever else needs a place', 'fitting'),
+      ).optional(),
     },
     'cabinet file',
   );
@@ -215,6 +220,7 @@ function doorSchema(): Schema<DoorSpec> {
       'seal-depth': quantity('length', "length of that gap along the air's way", { above: 0, to: 0.3 }).optional(),
       sun: course('irradiance', 'sun on the pane', { from: 0, to: 1400 }).optional(),
       hinges: hingesSchema().optional(),
+      ...hangFields,
     },
     'a door',
   );
@@ -253,6 +259,10 @@ function carcassSchema(): Schema<CabinetSpec> {
       doors: mapOf(doorSchema(), 'doors', 'door').optional(),
       'joint-gap': quantity('length', 'mean gap of board to board', { from: 0, to: 0.01 }).optional(),
       ...carcassStandingFields,
+      tolerance: quantity('length', 'by how much the inside may differ from what is written', {
+        from: 0,
+        to: 0.05,
+      }).optional(),
     },
     'the carcass',
   ) as unknown as Schema<CabinetSpec>;

@@ -9,6 +9,8 @@ import { fillHeats, fillPaths, fillSensors } from './fill-air.ts';
 import { fillBays, fillDoors, fillFaces, fillInside, fillPartitions } from './fill-carcass.ts';
 import { fillCarcasses, fillCosts } from './fill-costs.ts';
 import { fillDays } from './fill-days.ts';
+import { fillFit } from './fill-fit.ts';
+import { fillFittings } from './fill-fittings.ts';
 import { fillMachines } from './fill-machines.ts';
 import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
 import { fillPrices } from './fill-prices.ts';
@@ -66,6 +68,8 @@ export function fillCabinet(
     costs: fillCosts(spec, { ...carcass, days, currency }, ledger),
     carcasses: fillCarcasses(spec, ledger),
     options: fillOptions(spec),
+    fit: fillFit(spec, ledger),
+    fittings: fillFittings(spec, ledger),
   };
   return { cabinet, origins: ledger.origins };
 }

@@ -2,6 +2,7 @@
 
 import { contaminants } from './contaminants.ts';
 import { control } from './control-schema.ts';
+import { motionSchema } from './fit-schema.ts';
 import { emissionsSchema } from './part-schema.ts';
 import {
   amounts,
@@ -84,6 +85,7 @@ export const machineFields: FieldsOf<MachineKindSpec> = {
   'frame-area': quantity('area', 'surface of the frame', { above: 0, to: 20 }).optional(),
   chamber: chamberSchema().optional(),
   ...standingFields,
+  motion: motionSchema().optional(),
 };
 
 export function machineSchema(): Schema<MachineSpec> {

@@ -6,6 +6,7 @@ import { createCheck } from './check.ts';
 import { checkAir } from './check-air.ts';
 import { checkCarcass } from './check-carcass.ts';
 import { checkDays, checkMachines, checkRegistries } from './check-days.ts';
+import { checkFittings } from './check-fittings.ts';
 import { checkOptions, placeOfOption } from './check-options.ts';
 import { checkCosts, checkProtection } from './check-protection.ts';
 import { type Complaint, inFileOrder } from './complaint.ts';
@@ -70,6 +71,7 @@ function understand(tree: SourceTree): {
   checkCarcass(check);
   checkMachines(check);
   checkAir(check);
+  checkFittings(check);
   checkDays(check);
   checkRegistries(check);
   checkProtection(check);

@@ -26,7 +26,15 @@ const ends: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 /** Numbers that may be below 0. */
-const signed: ReadonlySet<string> = new Set(['offset', 'windCoefficient', 'along', 'z', 'noiseDbA']);
+const signed: ReadonlySet<string> = new Set([
+  'offset',
+  'windCoefficient',
+  'along',
+  'z',
+  'noiseDbA',
+  'tolerance',
+  'bedOffset',
+]);
 
 /**
  * A copy of the cabinet with the number at a path replaced; only what lies on the way is copied.

@@ -5,6 +5,8 @@ import type { Profile } from '../units/profile.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { FaceName, Section } from './cabinet.ts';
 import type { CarcassSpec, CostsSpec } from './costs-schema.ts';
+import type { HangSpec, MotionSpec } from './fit-schema.ts';
+import type { FittingPartSpec } from './fittings-schema.ts';
 import type { ProtectionSpec } from './protection-schema.ts';
 import type {
   BoardStrengthSpec,
@@ -69,7 +71,7 @@ export interface FaceSpec {
   readonly gap?: Given;
 }
 
-export interface DoorSpec {
+export interface DoorSpec extends HangSpec {
   readonly 'made-of'?: Maybe<BuildSpec>;
   readonly face?: Maybe<FaceName>;
   readonly bays?: Maybe<readonly string[]>;
@@ -87,6 +89,7 @@ export interface CabinetSpec extends CarcassStandingSpec {
   readonly door?: Maybe<DoorSpec>;
   readonly doors?: Maybe<Named<DoorSpec>>;
   readonly 'joint-gap'?: Given;
+  readonly tolerance?: Given;
 }
 
 export interface BaySpec {
@@ -161,6 +164,7 @@ export interface MachineKindSpec extends StandingSpec {
   readonly 'frame-heat-capacity'?: Given;
   readonly 'frame-area'?: Given;
   readonly chamber?: Maybe<ChamberSpec>;
+  readonly motion?: Maybe<MotionSpec>;
 }
 
 export interface MachineSpec extends MachineKindSpec {
@@ -404,4 +408,5 @@ export interface FileSpec {
   readonly costs?: Maybe<CostsSpec>;
   readonly carcasses?: Maybe<Named<CarcassSpec>>;
   readonly options?: Maybe<Named<OptionSpec>>;
+  readonly fittings?: Maybe<Named<FittingPartSpec>>;
 }

@@ -23,6 +23,13 @@ const WITHOUT_STRUCTURE: ReadonlySet<string> = new Set(['heat', 'airflow', 'drau
 
 const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
 
+/** How machines move and doors hang, how true the carcass is. */
+const ONLY_FIT = /^fit\./;
+const FIT_TOO = /^(?:room\.size|machines\..+\.(?:mass|standsOn))\b/;
+
+/** Trades that look at the shape of things. */
+const GEOMETRIC: ReadonlySet<string> = new Set(['fit', 'fittings', 'light', 'structure', 'vibration', 'filament']);
+
 /** A test for one cabinet; where a fan is switched by what the air carries, everything may matter. */
 export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Measure, 'trade' | 'quantity'>) => boolean {
   const fed = Object.values(cabinet.paths).some(({ parts }) =>
@@ -40,6 +47,9 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
     const structural = OF_STRUCTURE.test(path);
     if (STRUCTURE_ALONE.has(trade)) return structural;
     if (structural && WITHOUT_STRUCTURE.has(trade)) return false;
+    // What fit alone asks moves no day; and no day moves what fits.
+    if (ONLY_FIT.test(path)) return GEOMETRIC.has(trade);
+    if (trade === 'fit') return FIT_TOO.test(path);
     if (fed) return true;
     const contaminant = contaminantOf(path);
     const grouped = OF_PARTICLES.has(path) || OF_VAPOURS.has(path);
@@ -56,6 +66,7 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
 const OF_ONE_TRADE: readonly (readonly [start: string, trade: string])[] = [
   ['protection.', 'fire'],
   ['costs.', 'cost'],
+  ['fittings.', 'fittings'],
 ];
 
 function ofOneTrade(path: string): string | undefined {

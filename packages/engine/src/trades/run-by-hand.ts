@@ -1,6 +1,7 @@
 // Runs made by hand for tests: a small real cabinet and its real network, and a record whose every column is what the test says.
 
 import type { Cabinet, CabinetPath, Control, Day, Layer, Machine, Material, PathPart } from '../cabinet/cabinet.ts';
+import type { Motion } from '../cabinet/fit.ts';
 import type { DayRecord, Table, Warning } from '../day/record.ts';
 import { assemble } from '../network/assemble.ts';
 import type { Network } from '../network/network.ts';
@@ -130,6 +131,25 @@ const day: Day = {
   repeated: false,
 };
 
+/** Reaches 245 mm before and 285 mm behind the middle of a frame 400 mm deep. */
+const motionByHand: Motion = {
+  frame: { width: 0.4, depth: 0.4, height: 0.5 },
+  bedTravel: 0.235,
+  bedOffset: 0,
+  clipFront: 0.01,
+  cableRear: 0.05,
+  carriageLeft: 0.03,
+  carriageRight: 0.03,
+  tubeArch: 0.08,
+  spool: 'away',
+  spoolSize: { diameter: 0.2, width: 0.07 },
+  spoolLift: 0.03,
+  plug: 0.07,
+  withoutTop: 0,
+  lid: 0,
+  placed: true,
+};
+
 /** One bay with one machine, a hole low in the back, a fan and filter high in it. All figures invented. */
 export const cabinetByHand: Cabinet = {
   title: 'made by hand',
@@ -210,6 +230,12 @@ export const cabinetByHand: Cabinet = {
   },
   carcasses: {},
   options: {},
+  fit: {
+    tolerance: 0,
+    machines: { left: motionByHand },
+    doors: { front: { hinge: 'left', takes: 0.015, standsIn: 0, lip: 0 } },
+  },
+  fittings: {},
 };
 
 /** A number for all day, or a course of time; at a jump the time before it is a hair earlier. */
