@@ -224,6 +224,16 @@ export {
 export { captureVelocity, sinkVelocity } from './sink.ts';
 export { type SlabShares, slabCooling, type WallResponse, wallStepResponse } from './slab.ts';
 export { molarPolarisation, type Solvent, type SolventName, solventSaturation, solvents } from './solvent.ts';
+export {
+  AIR_IMPEDANCE,
+  addLevels,
+  aLevel,
+  aWeighting,
+  exactOctaveBands,
+  octaveBands,
+  octaveWeights,
+  SOUND_SPEED,
+} from './sound-level.ts';
 export { heatDrivenStack, neutralLevel, stackFlow, stackOutflow, stackPressure, type TwoOpenings } from './stack.ts';
 export {
   doorSwingVolume,

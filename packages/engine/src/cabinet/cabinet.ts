@@ -6,6 +6,7 @@ import type { Carcass, Costs } from './costs.ts';
 import type { Fit } from './fit.ts';
 import type { Fittings } from './fittings.ts';
 import type { Protection } from './protection.ts';
+import type { CabinetSound, Muffler } from './sound.ts';
 import type { Standing, Structure } from './structure.ts';
 
 /** Width is x (left to right), depth is y (front to back), height is z (up), from the inside lower left front corner. */
@@ -24,6 +25,8 @@ export interface Layer {
   readonly conductivity: number;
   readonly density: number;
   readonly heatCapacity: number;
+  /** It lines the inside and is no part of the board behind it. */
+  readonly lining?: true;
 }
 
 /** A build-up from inside to outside. */
@@ -196,7 +199,13 @@ export type Section =
 export type PathPart =
   | { readonly part: 'hole'; readonly section: Section; readonly count: number; readonly dischargeCoefficient: number }
   /** Anything whose loss is K·ρv²/2 on this area: grille, guard, louvre, bend, muffler, adapter. */
-  | { readonly part: 'loss'; readonly what: string; readonly loss: number; readonly area: number }
+  | {
+      readonly part: 'loss';
+      readonly what: string;
+      readonly loss: number;
+      readonly area: number;
+      readonly muffler?: Muffler;
+    }
   | { readonly part: 'duct'; readonly diameter: number; readonly length: number; readonly flexible: boolean }
   | {
       readonly part: 'filter';
@@ -384,6 +393,7 @@ export interface Cabinet {
   readonly heats: Readonly<Record<string, HeatPart>>;
   readonly days: Readonly<Record<string, Day>>;
   readonly structure: Structure;
+  readonly sound: CabinetSound;
   readonly factors: Factors;
   readonly overrides: Overrides;
   /** Limits the person sets themselves, by limit id, SI. */

@@ -48,6 +48,7 @@ import {
   word,
   yesNo,
 } from './shape.ts';
+import { boardSoundFields, liningSchema, quietHours, roomSoundFields } from './sound-schema.ts';
 import type {
   CabinetSpec,
   DaySpec,
@@ -182,6 +183,7 @@ function roomSchema(): Schema<RoomSpec> {
       background: backgroundSchema('what the air of the room carries without the printers').optional(),
       deposition: quantity('loss-rate', 'particles lost to surfaces', { from: 0, to: 0.01 }).optional(),
       'air-cleaner': quantity('flow', 'clean air of an air cleaner in the room', { from: 0, to: 1 }).optional(),
+      ...roomSoundFields,
     },
     'the room around the cabinet',
   );
@@ -204,6 +206,7 @@ function personSchema(): Schema<NonNullable<FileSpec['people']>[string]> {
     {
       at: place(3, "of their head, from the cabinet's inside lower left front corner: right, back, up").optional(),
       hours: oneOrMore(window('when they are there'), 'when they are there').optional(),
+      quiet: quietHours().optional(),
     },
     'a person',
   );
@@ -263,6 +266,7 @@ function carcassSchema(): Schema<CabinetSpec> {
         from: 0,
         to: 0.05,
       }).optional(),
+      lining: liningSchema().optional(),
     },
     'the carcass',
   ) as unknown as Schema<CabinetSpec>;
@@ -373,6 +377,7 @@ function buildPartsSchema(): Schema<PartsSpec> {
       }).optional(),
       sheet: sizes(2, 'length x width of the sheet in which it is sold').optional(),
       ...boardStrengthFields,
+      ...boardSoundFields,
       ...entryFields,
     },
     'a board or pane',

@@ -6,8 +6,9 @@ import { findPart } from './catalogue.ts';
 import { defaults } from './defaults.ts';
 import { fillCourse, noted } from './fill-room.ts';
 import type { Ledger } from './ledger.ts';
+import type { LiningSpec } from './sound-spec.ts';
 import type { FilePath } from './source-tree.ts';
-import type { BuildSpec, DoorSpec, FaceSpec, FileSpec, PartsSpec } from './spec.ts';
+import type { BuildSpec, DoorSpec, FaceSpec, FileSpec, LayerSpec, PartsSpec } from './spec.ts';
 
 export const faceNames: readonly FaceName[] = ['front', 'back', 'left', 'right', 'top', 'bottom'];
 
@@ -17,22 +18,26 @@ const THICKEST_SHELF = 0.08;
 /** What stands for a layer of air in a build-up. */
 const STILL_AIR = 'still air';
 
+/** `lining`: what lies on the inside of the layers that the file names here. */
 export function fillBuild(
   at: string,
   spec: BuildSpec,
   file: FilePath,
   own: PartsSpec | undefined,
   ledger: Ledger,
+  lining?: LayerSpec,
 ): Build {
-  const boards = spec.layers.map(({ board }) => findPart(own, 'boards', board)!);
-  const layers = spec.layers.map(({ board, thickness }, index): Layer => {
+  const written = lining === undefined ? spec.layers : [lining, ...spec.layers];
+  const boards = written.map(({ board }) => findPart(own, 'boards', board)!);
+  const layers = written.map((layer, index): Layer => {
+    const { board, thickness } = layer;
     const { kind, spec: entry, own: mine, source } = boards[index]!;
     const path = `${at}.layers.${index}`;
     ledger.note(
       path,
       mine ? ledger.given(['parts', 'boards', kind]) : { kind: 'catalogue', part: `boards.${kind}`, source },
     );
-    ledger.note(`${path}.thickness`, ledger.given(file));
+    ledger.note(`${path}.thickness`, ledger.given(layer === lining ? ['cabinet', 'lining'] : file));
     const conductivity =
       board === STILL_AIR ? thickness / airLayerResistance(thickness, 'horizontal') : entry.conductivity.value;
     return {
@@ -41,6 +46,7 @@ export function fillBuild(
       conductivity,
       density: entry.density.value,
       heatCapacity: entry['heat-capacity'].value,
+      ...(layer === lining ? { lining: true } : {}),
     };
   });
   const emissivity = (name: 'emissivity-inside' | 'emissivity-outside', key: string, index: number): number => {
@@ -78,6 +84,13 @@ export function fillInside({ cabinet }: FileSpec, ledger: Ledger): Size {
   return { width: width!, depth: depth!, height: height! };
 }
 
+/** Faces that a lining covers unless it says which: all but the door's and the floor. */
+const USUALLY_LINED: readonly FaceName[] = ['back', 'left', 'right', 'top'];
+
+function linedFaces(lining: LiningSpec | undefined): readonly FaceName[] {
+  return lining === undefined ? [] : (lining.faces ?? USUALLY_LINED);
+}
+
 export function fillFaces({ cabinet, parts }: FileSpec, ledger: Ledger): Readonly<Record<FaceName, Face>> {
   const face = (name: FaceName): Face => {
     const spec: FaceSpec = cabinet.faces?.[name] ?? {};
@@ -93,6 +106,7 @@ export function fillFaces({ cabinet, parts }: FileSpec, ledger: Ledger): Readonl
       name === 'bottom' ? 'it stands on the floor' : 'it stands free in the room',
     );
     const own = spec['made-of'];
+    const lining = linedFaces(cabinet.lining).includes(name) ? cabinet.lining : undefined;
     return {
       build: fillBuild(
         `${at}.build`,
@@ -100,6 +114,7 @@ export function fillFaces({ cabinet, parts }: FileSpec, ledger: Ledger): Readonl
         own === undefined ? ['cabinet', 'made-of'] : [...file, 'made-of'],
         parts,
         ledger,
+        lining?.of,
       ),
       against,
       gap: ledger.number(

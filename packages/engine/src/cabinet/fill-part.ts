@@ -6,6 +6,7 @@ import { type CatalogueEntry, findPart, type PartGroup } from './catalogue.ts';
 import { defaults } from './defaults.ts';
 import { fillControl } from './fill-control.ts';
 import { fillEfficiency } from './fill-machines.ts';
+import { fillMuffler } from './fill-sound.ts';
 import type { Candidate, Fallback, Ledger } from './ledger.ts';
 import type { FilePath } from './source-tree.ts';
 import type {
@@ -161,6 +162,9 @@ function fillFitting(
 ): PathPart {
   const number = numbers<FittingSpec>(part, 'fittings', part.kind, place, spec, ledger);
   const section = part.size ?? number.kind.size;
+  const muffler = fillMuffler(part, number.kind, spec.parts);
+  const mine = (['length', 'box', 'lined-with', 'quietens'] as const).some((key) => part[key] !== undefined);
+  if (muffler !== undefined) ledger.note(`${place.at}.muffler`, mine ? ledger.given(place.file) : number.entryOrigin);
   ledger.note(
     `${place.at}.area`,
     part.size !== undefined
@@ -174,6 +178,7 @@ function fillFitting(
     what: `${part.part}: ${part.kind}`,
     loss: number('loss', 'loss', known(1, 'typical, from memory')),
     area: areaOf(sectionOf(section, place)),
+    ...(muffler === undefined ? {} : { muffler }),
   };
 }
 

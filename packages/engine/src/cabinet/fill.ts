@@ -16,6 +16,7 @@ import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
 import { fillPrices } from './fill-prices.ts';
 import { fillProtection } from './fill-protection.ts';
 import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
+import { fillSound, shellLayers } from './fill-sound.ts';
 import { fillStructure } from './fill-structure.ts';
 import { createLedger, type Ledger } from './ledger.ts';
 import { limitKinds } from './limits.ts';
@@ -47,12 +48,13 @@ export function fillCabinet(
   };
   const currency = spec.currency ?? 'EUR';
   const days = fillDays(spec, materials, ledger);
+  const people = fillPeople(spec, ledger, inside);
   const cabinet: Cabinet = {
     title: spec.title ?? 'Cabinet',
     currency,
     room: fillRoom(spec, ledger),
     outdoors: fillOutdoors(spec, ledger),
-    people: fillPeople(spec, ledger, inside),
+    people,
     ...carcass,
     machines: fillMachines(spec, ledger),
     materials,
@@ -60,6 +62,7 @@ export function fillCabinet(
     heats: fillHeats(spec, ledger),
     days,
     structure: fillStructure(spec, carcass, ledger),
+    sound: fillSound(spec, shellLayers(carcass), Object.keys(people), ledger),
     factors: fillFactors(spec, ledger),
     overrides: fillOverrides(spec, carcass.partitions, ledger),
     limits: fillLimits(spec, ledger),

@@ -17,6 +17,7 @@ import {
   word,
   yesNo,
 } from './shape.ts';
+import { machineNoise } from './sound-schema.ts';
 import type { ChamberSpec, HeatKindSpec, HeatSpec, MachineKindSpec, MachineSpec, MaterialSpec } from './spec.ts';
 import { standingFields, standsOn } from './structure-schema.ts';
 import { build, underside } from './text-forms.ts';
@@ -86,6 +87,7 @@ export const machineFields: FieldsOf<MachineKindSpec> = {
   chamber: chamberSchema().optional(),
   ...standingFields,
   motion: motionSchema().optional(),
+  noise: machineNoise().optional(),
 };
 
 export function machineSchema(): Schema<MachineSpec> {

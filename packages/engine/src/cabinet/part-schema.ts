@@ -17,6 +17,7 @@ import {
   word,
   yesNo,
 } from './shape.ts';
+import { fittingSoundFields } from './sound-schema.ts';
 import type {
   CarbonSpec,
   DuctSpec,
@@ -84,6 +85,7 @@ export const ductFields: FieldsOf<DuctSpec> = {
 export const fittingFields: FieldsOf<FittingSpec> = {
   loss: quantity('number', 'loss coefficient K on the speed in its section', { from: 0, to: 1000 }).optional(),
   size: section('its section').optional(),
+  ...fittingSoundFields,
 };
 
 export const flapFields: FieldsOf<FlapSpec> = {

@@ -102,6 +102,9 @@ describe('a file with every key', () => {
       'fan',
       'duct',
       'loss',
+      'loss',
+      'loss',
+      'loss',
       'flap',
       'loss',
     ]);

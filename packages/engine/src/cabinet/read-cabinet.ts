@@ -9,6 +9,7 @@ import { checkDays, checkMachines, checkRegistries } from './check-days.ts';
 import { checkFittings } from './check-fittings.ts';
 import { checkOptions, placeOfOption } from './check-options.ts';
 import { checkCosts, checkProtection } from './check-protection.ts';
+import { checkSound } from './check-sound.ts';
 import { type Complaint, inFileOrder } from './complaint.ts';
 import { applyChanges } from './edit-document.ts';
 import { changesOf, placeOfOwn } from './edits.ts';
@@ -73,6 +74,7 @@ function understand(tree: SourceTree): {
   checkAir(check);
   checkFittings(check);
   checkDays(check);
+  checkSound(check);
   checkRegistries(check);
   checkProtection(check);
   checkCosts(check);

@@ -34,6 +34,8 @@ const signed: ReadonlySet<string> = new Set([
   'noiseDbA',
   'tolerance',
   'bedOffset',
+  'panelsDb',
+  'lowBandsDb',
 ]);
 
 /**

@@ -42,7 +42,8 @@ export interface Fault {
   readonly branch?: number;
 }
 
-const say = (fault: Fault | TextFault): string => JSON.stringify(fault);
+/** A fault as the text of an issue. */
+export const say = (fault: Fault | TextFault): string => JSON.stringify(fault);
 
 /** The fault that an issue's text carries. */
 export function faultOf(message: string): Fault {
@@ -433,7 +434,8 @@ function boundsText(kind: KindName, { above, from, to }: Bounds): string {
   return `${lower}${to === undefined ? '' : ` to ${formatQuantity(kind, to)}`}`.replace(/^(?=.)/, ',');
 }
 
-function typeFault(allowed: string): (issue: { readonly input?: unknown }) => string {
+/** Complains of a value of another shape. */
+export function typeFault(allowed: string): (issue: { readonly input?: unknown }) => string {
   return ({ input }) => say(typeFaultOf(allowed, input));
 }
 

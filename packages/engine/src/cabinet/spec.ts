@@ -9,6 +9,14 @@ import type { HangSpec, MotionSpec } from './fit-schema.ts';
 import type { FittingPartSpec } from './fittings-schema.ts';
 import type { ProtectionSpec } from './protection-schema.ts';
 import type {
+  BoardSoundSpec,
+  FittingSoundSpec,
+  LiningSpec,
+  MachineNoiseSpec,
+  QuietSpec,
+  RoomSoundSpec,
+} from './sound-spec.ts';
+import type {
   BoardStrengthSpec,
   CarcassStandingSpec,
   FoamKindSpec,
@@ -40,7 +48,7 @@ export interface BuildSpec {
   readonly sunlight?: Given;
 }
 
-export interface RoomSpec {
+export interface RoomSpec extends RoomSoundSpec {
   readonly size?: Maybe<Lengths>;
   readonly temperature?: Maybe<Course>;
   readonly held?: Maybe<boolean>;
@@ -63,6 +71,7 @@ export interface OutdoorsSpec {
 export interface PersonSpec {
   readonly at?: Maybe<Lengths>;
   readonly hours?: Maybe<readonly (readonly [number, number])[]>;
+  readonly quiet?: Maybe<readonly QuietSpec[]>;
 }
 
 export interface FaceSpec {
@@ -90,6 +99,7 @@ export interface CabinetSpec extends CarcassStandingSpec {
   readonly doors?: Maybe<Named<DoorSpec>>;
   readonly 'joint-gap'?: Given;
   readonly tolerance?: Given;
+  readonly lining?: Maybe<LiningSpec>;
 }
 
 export interface BaySpec {
@@ -165,6 +175,7 @@ export interface MachineKindSpec extends StandingSpec {
   readonly 'frame-area'?: Given;
   readonly chamber?: Maybe<ChamberSpec>;
   readonly motion?: Maybe<MotionSpec>;
+  readonly noise?: Maybe<MachineNoiseSpec>;
 }
 
 export interface MachineSpec extends MachineKindSpec {
@@ -252,7 +263,7 @@ export interface DuctSpec {
 
 export type FittingName = 'grille' | 'louvre' | 'guard' | 'bend' | 'muffler' | 'adapter';
 
-export interface FittingSpec {
+export interface FittingSpec extends FittingSoundSpec {
   readonly loss?: Given;
   readonly size?: Maybe<Section>;
 }
@@ -335,7 +346,7 @@ export interface DaySpec {
   readonly repeated?: Maybe<boolean>;
 }
 
-export interface BoardSpec extends BoardStrengthSpec {
+export interface BoardSpec extends BoardStrengthSpec, BoardSoundSpec {
   readonly conductivity: Quantity;
   readonly density: Quantity;
   readonly 'heat-capacity': Quantity;

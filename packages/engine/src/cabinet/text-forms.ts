@@ -75,9 +75,14 @@ function parseLayer(text: string): LayerSpec | TextFault {
   return { board, thickness: thickness.value, length: board.length + (text.length - text.trimStart().length) };
 }
 
+/** A board and its thickness, such as `plywood 18 mm`. */
+export function layerText(about: string): Schema<LayerSpec> {
+  return fromText((input) => parseLayer(String(input)), false, about, LAYER_FORM);
+}
+
 /** One board, boards from inside to outside, or a map that also says how its faces look. */
 export function build(about: string): Schema<BuildSpec> {
-  const layer = fromText((input) => parseLayer(String(input)), false, 'a board', LAYER_FORM);
+  const layer = layerText('a board');
   const layers = fullList(layer, 'boards from inside to outside');
   const full = thing(
     {

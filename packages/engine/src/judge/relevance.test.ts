@@ -25,6 +25,8 @@ describe('which inputs can move a finding', () => {
     ['machines.left.standsOn.foam.damping', 'air-quality', 'unguarded-release', false],
     ['structure.boards.plywood.along', 'sound', 'level', true],
     ['room.heatLoss', 'vibration', 'reversal-gain', false],
+    ['sound.machines.left.printingDbA', 'heat', 'peak-air', false],
+    ['sound.machines.left.printingDbA', 'sound', 'noise', true],
   ] as const)('exact: %s for %s/%s: %s', (path, trade, quantity, answer) => {
     expect(matters(path, { trade, quantity })).toBe(answer);
   });

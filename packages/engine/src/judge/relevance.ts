@@ -1,6 +1,6 @@
 // Which inputs can move a finding at all. With few samples chance alone makes some input look like a driver; what nature rules
-// out is not even asked: what the air carries moves neither heat nor air, one contaminant does not move another, and what
-// carries and shakes moves no air.
+// out is not even asked: what the air carries moves neither heat nor air, one contaminant does not move another, what
+// carries and shakes moves no air, and how loud a machine is moves nothing else.
 
 import type { Cabinet } from '../cabinet/cabinet.ts';
 import type { Measure } from '../trades/measure.ts';
@@ -44,6 +44,7 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
   return (path, { trade, quantity }) => {
     const alone = ofOneTrade(path);
     if (alone !== undefined) return alone === trade;
+    if (path.startsWith('sound.')) return trade === 'sound';
     const structural = OF_STRUCTURE.test(path);
     if (STRUCTURE_ALONE.has(trade)) return structural;
     if (structural && WITHOUT_STRUCTURE.has(trade)) return false;

@@ -90,8 +90,11 @@ export const machineOutside = (id: string, what: 'electronics' | 'supply'): Edit
     ? set(['machines', id, 'electronics-inside'], false)
     : set(['machines', id, 'supply', 'inside'], false);
 
+/** Boards as the file names them: a lining stands elsewhere. */
 const boards = (layers: readonly Layer[]): string[] =>
-  layers.map(({ material, thickness }) => `${material} ${Math.round(thickness * 10_000) / 10} mm`);
+  layers
+    .filter(({ lining }) => lining !== true)
+    .map(({ material, thickness }) => `${material} ${Math.round(thickness * 10_000) / 10} mm`);
 
 export const setFaceBoards = (face: string, layers: readonly Layer[], more: readonly string[]): Edit =>
   set(['cabinet', 'faces', face, 'made-of'], [...boards(layers), ...more]);

@@ -190,6 +190,13 @@ export const cabinetByHand: Cabinet = {
     wallStrap: false,
   },
   days: { usual: day },
+  sound: {
+    machines: { left: { printingDbA: 48, idleDbA: 30, octavesDb: [0, 0, 0, 0, 0, 0, 0, 0] } },
+    boards: { plywood: { coincidence: 20, damping: 0.03, transmission: [], absorption: [] } },
+    people: { desk: [] },
+    room: { reverberation: 0.5, backgroundDbA: 30 },
+    doubt: { panelsDb: 0, lowBandsDb: 0, builtInDb: 5 },
+  },
   factors: {
     insideFilm: 1,
     outsideFilm: 1,

@@ -23,6 +23,8 @@ describe('texts for people', () => {
     ['particle-concentration', 3e9, '3000 /cm³', '3000 /cm³'],
     ['mass-concentration', 30, '30 µg/m³', '30 µg/m³'],
     ['sound-level', 35.4, '35 dB(A)', '35 dB(A)'],
+    ['frequency', 125, '125 Hz', '125 Hz'],
+    ['frequency', 2000, '2 kHz', '2 kHz'],
     ['speed', 0.2, '0.2 m/s', '39 ft/min'],
     ['energy-price', 0.3 / 3.6e6, '0.3 /kWh', '0.3 /kWh'],
     ['money', 0.474, '0.47', '0.47'],

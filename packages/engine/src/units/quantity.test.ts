@@ -89,6 +89,8 @@ describe('quantities', () => {
     ['mass-concentration', '30 µg/m3', 30],
     ['mass-concentration', '0.3 mg/m³', 300],
     ['sound-level', '35 dB(A)', 35],
+    ['frequency', '125 Hz', 125],
+    ['frequency', '2 kHz', 2000],
   ])('exact: %s %j', (kind, text, expected) => {
     const read = parseQuantity(kind, text);
     expect(read).not.toHaveProperty('mend');
@@ -122,6 +124,7 @@ describe('quantities', () => {
 
   it('exact: spreads', () => {
     expect(parseQuantity('area', '3 cm2 ± 30 %')).toMatchObject({ low: 2.1e-4, high: 3.9e-4 });
+    expect(parseQuantity('sound-level', '48 dB(A) (45 to 53 dB(A))')).toEqual({ value: 48, low: 45, high: 53 });
     expect(parseQuantity('temperature', '35 °C ± 2 K')).toMatchObject({ value: 308.15, low: 306.15, high: 310.15 });
     expect(parseQuantity('temperature', '35 °C +- 2 °C')).toMatchObject({ low: 306.15, high: 310.15 });
     expect(parseQuantity('flow', '36 to 72 m3/h')).toMatchObject({ value: 0.015, low: 0.01, high: 0.02 });
