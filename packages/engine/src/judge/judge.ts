@@ -7,7 +7,7 @@ import type { Trade } from '../trades/measure.ts';
 import { bandOf, chanceInside } from './bands.ts';
 import { driversOf } from './drivers.ts';
 import type { Finding } from './finding.ts';
-import { type CabinetMeasures, type DayMeasure, measureDays } from './pipeline.ts';
+import { type CabinetMeasures, type DayMeasure, measureDays, type RunDay } from './pipeline.ts';
 import { relevanceIn } from './relevance.ts';
 import { remediesToTry, triedRemedies } from './remedies-tried.ts';
 import { sampleInputs, sampleVariants } from './sample-variants.ts';
@@ -28,6 +28,8 @@ export interface JudgeOptions {
   readonly remedies?: boolean;
   readonly evaluate?: Evaluate;
   readonly trades?: readonly Trade[];
+  /** How the nominal days are simulated: a face that shows them keeps them. */
+  readonly run?: RunDay;
   readonly progress?: (done: number, all: number) => void;
   /** Called with the findings of the nominal day, by its values alone, before anything is varied. */
   readonly first?: (findings: readonly Finding[]) => void;
@@ -55,10 +57,10 @@ export const USUAL_SAMPLES = 24;
 export async function judge(source: ReadSource, options: JudgeOptions = {}): Promise<Judgement> {
   const { samples = USUAL_SAMPLES, seed = 1, remedies = true, trades, progress, stop = () => false } = options;
   const evaluate = options.evaluate ?? evaluateHere(source, trades);
-  const { measures: nominal, warnings } = measureDays(source.cabinet, trades);
+  const { measures: nominal, warnings } = measureDays(source.cabinet, trades, options.run);
   const inputs = assumedInputs(source.origins);
   const columns = sampleInputs(inputs, samples, seed);
-  options.first?.([...nominal.values()].map((measure) => judgedMeasure(measure, [], new Map(), [])));
+  options.first?.([...nominal.values()].map(byItsValue));
 
   let done = 1;
   let all = 1 + samples;
@@ -92,6 +94,11 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
     remediesTried: outcomes.filter((outcome) => outcome !== undefined).length,
     stopped: stop(),
   };
+}
+
+/** What the nominal value alone says of a measure. */
+export function byItsValue(measure: DayMeasure): Finding {
+  return judgedMeasure(measure, [], new Map(), []);
 }
 
 /** One finding from its nominal measure and its values in the samples, without remedies. `inputs` are those that can move it. */

@@ -116,11 +116,15 @@ export interface CabinetMeasures {
 }
 
 /** The cabinet measured as it stands, and all its days run and measured. */
-export function measureDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades): CabinetMeasures {
+export function measureDays(
+  cabinet: Cabinet,
+  trades: readonly Trade[] = allTrades,
+  runOf: RunDay = runDay,
+): CabinetMeasures {
   const measures = measureStanding(cabinet, trades);
   const warnings: { day: string; message: string }[] = [];
   for (const day of Object.keys(cabinet.days)) {
-    const run = runDay(cabinet, day);
+    const run = runOf(cabinet, day);
     for (const [id, measure] of measureDay(run, trades)) measures.set(id, measure);
     for (const message of new Set(run.record.warnings.map((warning) => warning.message)))
       warnings.push({ day, message });
