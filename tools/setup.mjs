@@ -91,7 +91,8 @@ function buildPage(say) {
   const sources = ['workbench', 'engine', 'physics'].map((name) =>
     newest(join(root, 'packages', name, 'src'), /\.(?:tsx?|css)$/),
   );
-  const newestInput = Math.max(...inputs, ...sources, modified(join(root, 'package-lock.json')));
+  const examples = newest(join(root, 'examples'), /\.yaml$/);
+  const newestInput = Math.max(...inputs, ...sources, examples, modified(join(root, 'package-lock.json')));
   if (existsSync(page) && modified(page) >= newestInput) return undefined;
   say('setup: building the workbench page');
   return ranTool('vite/bin/vite.js', ['build', '--logLevel', 'warn', 'packages/workbench']);

@@ -1,11 +1,23 @@
 // The page is built into `dist`, from the packages' sources; it is served by the station, or by any server of plain files.
 
+import { readdirSync, readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
+
+const examples = new URL('../../examples/', import.meta.url);
+
+/** The examples travel with the page, so that it works where nothing but files is served. */
+const withExamples: Plugin = {
+  name: 'with-examples',
+  generateBundle() {
+    for (const name of readdirSync(examples).filter((each) => each.endsWith('.yaml')))
+      this.emitFile({ type: 'asset', fileName: `examples/${name}`, source: readFileSync(new URL(name, examples)) });
+  },
+};
 
 export default defineConfig({
   base: './',
-  plugins: [react()],
+  plugins: [react(), withExamples],
   resolve: { conditions: ['stillair-source', 'module', 'browser', 'development|production'] },
   worker: { format: 'es' },
   build: {

@@ -1,0 +1,77 @@
+// The page's side of the workers: asks, and hears only the answers to what was asked last.
+
+import type { Edit, UnitSystem } from '@stillair/engine';
+import type { Answer, Question } from './protocol.ts';
+
+type Of<Kind extends Answer['kind']> = Extract<Answer, { kind: Kind }>;
+
+export interface EngineClient {
+  /** Middle values now, and bands when the person pauses. */
+  readonly look: (text: string, units: UnitSystem) => void;
+  readonly compare: (text: string) => void;
+  readonly stop: () => void;
+  /** The text with edits done, or why it cannot be. */
+  readonly edit: (text: string, edits: readonly Edit[]) => Promise<Of<'edited'> | Of<'refused'>>;
+  /** One option of a text, drawn and answered by middle values. */
+  readonly option: (text: string, option: string, units: UnitSystem) => Promise<Of<'looked'> | Of<'faulty'>>;
+  readonly close: () => void;
+}
+
+/** ms without an edit before bands are asked for: while a part is dragged nobody reads them. */
+const PAUSE = 250;
+const SAMPLES = 24;
+
+export function openEngine(heard: (answer: Answer) => void, create: () => Worker = createWorker): EngineClient {
+  const quick = create();
+  const patient = create();
+  const waiting = new Map<number, (answer: Answer) => void>();
+  let id = 0;
+  let looking = 0;
+  let studying = 0;
+  let pause: ReturnType<typeof setTimeout> | undefined;
+
+  const ask = (worker: Worker, question: Question): void => worker.postMessage(question);
+  const study = (question: Question): void => {
+    clearTimeout(pause);
+    studying = question.id;
+    ask(patient, question);
+  };
+
+  quick.onmessage = ({ data }: MessageEvent<Answer>) => {
+    const awaited = waiting.get(data.id);
+    waiting.delete(data.id);
+    if (awaited !== undefined) awaited(data);
+    else if (data.id === looking) heard(data);
+  };
+  patient.onmessage = ({ data }: MessageEvent<Answer>) => {
+    if (data.id === studying) heard(data);
+  };
+  const answered = <Kind extends Answer>(make: (question: number) => Question): Promise<Kind> =>
+    new Promise((resolve) => {
+      const question = ++id;
+      waiting.set(question, resolve as (answer: Answer) => void);
+      ask(quick, make(question));
+    });
+
+  return {
+    look: (text, units) => {
+      looking = ++id;
+      ask(quick, { kind: 'look', id: looking, text, units });
+      study({ kind: 'stop', id: ++id });
+      pause = setTimeout(() => study({ kind: 'judge', id: ++id, text, samples: SAMPLES }), PAUSE);
+    },
+    compare: (text) => study({ kind: 'compare', id: ++id, text, samples: SAMPLES }),
+    stop: () => study({ kind: 'stop', id: ++id }),
+    edit: (text, edits) => answered((question) => ({ kind: 'edit', id: question, text, edits })),
+    option: (text, option, units) => answered((question) => ({ kind: 'option', id: question, text, option, units })),
+    close: () => {
+      clearTimeout(pause);
+      quick.terminate();
+      patient.terminate();
+    },
+  };
+}
+
+function createWorker(): Worker {
+  return new Worker(new URL('./engine-worker.ts', import.meta.url), { type: 'module' });
+}

@@ -1,0 +1,74 @@
+// A text becomes a cabinet with its findings by middle values and its days to draw. Runs in the worker; knows no page.
+
+import {
+  assumedInputs,
+  byItsValue,
+  type DayRun,
+  dayPanels,
+  dayStrips,
+  type Edit,
+  measureDays,
+  type Origin,
+  type Origins,
+  readCabinet,
+  runDay,
+  sheetDay,
+  type UnitSystem,
+} from '@stillair/engine';
+import type { Look, OriginTexts, ShownDay } from './protocol.ts';
+
+/** Name under which the text stands in complaints: the page shows the place itself. */
+const FILE = 'cabinet';
+
+export function look(
+  text: string,
+  units: UnitSystem,
+  edits: readonly Edit[] = [],
+): Look | { readonly complaints: Extract<ReturnType<typeof readCabinet>, { ok: false }>['complaints'] } {
+  const answer = readCabinet(FILE, text, edits);
+  if (!answer.ok) return { complaints: answer.complaints };
+  const { cabinet, origins } = answer;
+  const runs: DayRun[] = [];
+  const { measures, warnings } = measureDays(cabinet, undefined, (asked, day) => {
+    const run = runDay(asked, day);
+    runs.push(run);
+    return run;
+  });
+  return {
+    cabinet,
+    // Steps and remedies may be worked out only when they are asked for; what leaves the worker must be plain.
+    findings: [...measures.values()].map((measure) => {
+      const finding = byItsValue(measure);
+      return { ...finding, steps: [...finding.steps], remedies: [...finding.remedies] };
+    }),
+    days: runs.map(
+      (run): ShownDay => ({
+        sheet: sheetDay(run),
+        strips: dayStrips(run),
+        panels: dayPanels(run, { units }),
+      }),
+    ),
+    origins: originTexts(origins),
+    uncertain: assumedInputs(origins).map(({ path, label }) => ({ path, label, why: originText(origins.get(path)) })),
+    warnings,
+  };
+}
+
+function originTexts(origins: Origins): OriginTexts {
+  return Object.fromEntries([...origins].map(([path, origin]) => [path, originText(origin)]));
+}
+
+export function originText(origin: Origin | undefined): string {
+  switch (origin?.kind) {
+    case 'given':
+      return `line ${origin.where.line}: ${origin.where.lineText.trim()}`;
+    case 'catalogue':
+      return `catalogue, ${origin.part} (${origin.source})`;
+    case 'derived':
+      return `derived: ${origin.how}`;
+    case 'assumed':
+      return `assumed: ${origin.why}`;
+    case undefined:
+      return '';
+  }
+}

@@ -1,0 +1,181 @@
+// All that the page knows: the text with its past, what the engine said of it, and how the person looks at it.
+// A reducer and nothing else: the same actions give the same page.
+
+import type { Comparison, Complaint, Finding, UnitSystem } from '@stillair/engine';
+import type { Answer, Look } from '../engine/protocol.ts';
+
+export type View = 'front' | 'side' | 'plan' | 'space';
+export type Theme = 'light' | 'dark' | 'system';
+
+/** Panes beside the sheet and its remarks; closed until they are asked for. */
+export type Pane = 'day' | 'options' | 'text' | 'part' | 'parts';
+
+export interface Work {
+  readonly name: string;
+  readonly text: string;
+  readonly past: readonly string[];
+  readonly future: readonly string[];
+  /** Text as it was last saved or opened: what differs is not yet on disk. */
+  readonly saved: string;
+  /** The last text that could be read, and what came of it. */
+  readonly look?: Look;
+  /** Findings with bands, once they are there; else by middle values. */
+  readonly findings: readonly Finding[];
+  /** Bands and remedies of this text are still being worked out. */
+  readonly pending: boolean;
+  readonly progress?: { readonly done: number; readonly all: number };
+  readonly complaints: readonly Complaint[];
+  readonly comparison?: Comparison;
+  readonly view: View;
+  readonly day: number;
+  /** s */
+  readonly time: number;
+  readonly units: UnitSystem;
+  readonly theme: Theme;
+  readonly panes: readonly Pane[];
+  /** Path of the part that is picked, such as `machines.gable`. */
+  readonly picked?: string;
+  /** Finding that is opened in the margin. */
+  readonly opened?: string;
+  /** Said to the person once, and to a screen reader. */
+  readonly notice?: string;
+}
+
+export type Action =
+  | { readonly do: 'open'; readonly name: string; readonly text: string }
+  | { readonly do: 'write'; readonly text: string }
+  /** Part of one movement: does not add to the past. */
+  | { readonly do: 'drag'; readonly text: string; readonly first: boolean }
+  | { readonly do: 'undo' }
+  | { readonly do: 'redo' }
+  | { readonly do: 'saved'; readonly text: string }
+  | { readonly do: 'hear'; readonly answer: Answer }
+  | { readonly do: 'view'; readonly view: View }
+  | { readonly do: 'day'; readonly day: number }
+  | { readonly do: 'time'; readonly time: number }
+  | { readonly do: 'units'; readonly units: UnitSystem }
+  | { readonly do: 'theme'; readonly theme: Theme }
+  | { readonly do: 'pane'; readonly pane: Pane; readonly open?: boolean }
+  | { readonly do: 'pick'; readonly part?: string }
+  | { readonly do: 'unfold'; readonly finding?: string }
+  | { readonly do: 'notice'; readonly text?: string };
+
+/** Texts that can be gone back to. */
+const PAST = 200;
+
+export const emptyWork: Work = {
+  name: '',
+  text: '',
+  past: [],
+  future: [],
+  saved: '',
+  findings: [],
+  pending: false,
+  complaints: [],
+  view: 'front',
+  day: 0,
+  time: 43_200,
+  units: 'metric',
+  theme: 'system',
+  panes: [],
+};
+
+export function reduce(work: Work, action: Action): Work {
+  switch (action.do) {
+    case 'open': {
+      const { view, units, theme, panes } = work;
+      return { ...emptyWork, view, units, theme, panes, name: action.name, text: action.text, saved: action.text };
+    }
+    case 'write':
+      return action.text === work.text ? work : written(work, action.text, true);
+    case 'drag':
+      return action.text === work.text ? work : written(work, action.text, action.first);
+    case 'undo':
+      return stepped(work, work.past.at(-1), work.past.slice(0, -1), [work.text, ...work.future]);
+    case 'redo':
+      return stepped(work, work.future[0], [...work.past, work.text], work.future.slice(1));
+    case 'saved':
+      return { ...work, saved: action.text };
+    case 'hear':
+      return heard(work, action.answer);
+    case 'view':
+      return { ...work, view: action.view };
+    case 'day':
+      return { ...work, day: action.day };
+    case 'time':
+      return { ...work, time: action.time };
+    case 'units':
+      return { ...work, units: action.units };
+    case 'theme':
+      return { ...work, theme: action.theme };
+    case 'pane':
+      return { ...work, panes: withPane(work.panes, action.pane, action.open) };
+    case 'pick':
+      return without(work, 'picked', action.part);
+    case 'unfold':
+      return without(work, 'opened', action.finding);
+    case 'notice':
+      return without(work, 'notice', action.text);
+  }
+}
+
+function written(work: Work, text: string, remembered: boolean): Work {
+  const past = remembered ? [...work.past, work.text].slice(-PAST) : work.past;
+  return { ...without(work, 'comparison', undefined), text, past, future: [], pending: true };
+}
+
+function stepped(work: Work, text: string | undefined, past: readonly string[], future: readonly string[]): Work {
+  if (text === undefined) return work;
+  return { ...without(work, 'comparison', undefined), text, past, future, pending: true };
+}
+
+function heard(work: Work, answer: Answer): Work {
+  switch (answer.kind) {
+    case 'looked': {
+      const { kind: _kind, id: _id, took: _took, ...look } = answer;
+      const day = Math.min(work.day, look.days.length - 1);
+      const { length } = Object.values(look.cabinet.days)[day]!;
+      return {
+        ...work,
+        look,
+        findings: carriedOver(look.findings, work.findings),
+        complaints: [],
+        pending: true,
+        day,
+        time: Math.min(work.time, length),
+      };
+    }
+    case 'faulty':
+      return { ...work, complaints: answer.complaints, pending: false };
+    case 'judged':
+      return { ...without(work, 'progress', undefined), findings: answer.judgement.findings, pending: false };
+    case 'compared':
+      return { ...without(work, 'progress', undefined), comparison: answer.comparison };
+    case 'progress':
+      return { ...work, progress: { done: answer.done, all: answer.all } };
+    case 'edited':
+    case 'refused':
+      return work;
+  }
+}
+
+/** Remedies that were tried stay to be read until new ones come; bands of another text would mislead, and go. */
+function carriedOver(fresh: readonly Finding[], before: readonly Finding[]): readonly Finding[] {
+  const tried = new Map(before.map((finding) => [finding.id, finding.tried]));
+  return fresh.map((finding) => ({ ...finding, tried: tried.get(finding.id) ?? [] }));
+}
+
+function withPane(panes: readonly Pane[], pane: Pane, open = !panes.includes(pane)): readonly Pane[] {
+  const others = panes.filter((each) => each !== pane);
+  return open ? [...others, pane] : others;
+}
+
+/** Optional members are absent, not undefined. */
+function without<Key extends 'picked' | 'opened' | 'notice' | 'comparison' | 'progress'>(
+  work: Work,
+  key: Key,
+  value: Work[Key],
+): Work {
+  const { [key]: _gone, ...rest } = work;
+  return value === undefined ? (rest as Work) : { ...work, [key]: value };
+}

@@ -1,0 +1,211 @@
+// The page: a sheet with remarks in its margin. Everything else unfolds when it is asked for.
+
+import type { Edit, Finding } from '@stillair/engine';
+import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { DayStrip } from '../day/day-strip.tsx';
+import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
+import { emptyWork, type Pane, reduce, type Work } from '../model/work.ts';
+import { OptionsPane } from '../options/options-pane.tsx';
+import { Remarks } from '../remarks/remarks.tsx';
+import { verdictWord } from '../remarks/verdict-mark.tsx';
+import { Legend } from '../sheet/legend.tsx';
+import { moveEdits, type Shift } from '../sheet/moves.ts';
+import { Sheet } from '../sheet/sheet.tsx';
+import { partOfFinding } from '../sheet/solids.ts';
+import { Complaints } from './complaints.tsx';
+import { Leaders } from './leaders.tsx';
+import { TitleBlock } from './title-block.tsx';
+import { useDark } from './use-dark.ts';
+import { useEngine } from './use-engine.ts';
+import { useFiles } from './use-files.ts';
+import { useKeys } from './use-keys.ts';
+
+export function App() {
+  const [work, act] = useReducer(reduce, { ...emptyWork, ...keptWishes() });
+  const engine = useEngine(work, act);
+  const files = useFiles(work, act);
+  const dark = useDark(work.theme);
+  const [shownPanels, setShownPanels] = useState<readonly string[] | undefined>(undefined);
+
+  useEffect(() => {
+    if (work.text !== '') keepDraft({ name: work.name, text: work.text, saved: work.saved });
+  }, [work.name, work.text, work.saved]);
+  useEffect(() => keepWishes({ units: work.units, theme: work.theme }), [work.units, work.theme]);
+
+  const { text } = work;
+  const edit = useCallback(
+    async (edits: readonly Edit[]): Promise<void> => {
+      const answer = await engine.current?.edit(text, edits);
+      if (answer?.kind === 'edited') act({ do: 'write', text: answer.text });
+      else if (answer?.kind === 'refused') act({ do: 'notice', text: answer.why });
+    },
+    [engine, text],
+  );
+  const move = useMove(work, act, engine);
+  useKeys({
+    undo: () => act({ do: 'undo' }),
+    redo: () => act({ do: 'redo' }),
+    save: () => void files.save(),
+    view: (view) => act({ do: 'view', view }),
+    pane: (pane) => act({ do: 'pane', pane }),
+    letGo: () => act({ do: 'pick' }),
+  });
+
+  const { look, findings } = work;
+  const days = look?.days.length ?? 1;
+  const partOf = useCallback(
+    (finding: Finding) => (look === undefined ? undefined : partOfFinding(look.cabinet, finding.part, finding.day)),
+    [look],
+  );
+  const marked = useMemo(() => markedParts(findings, partOf), [findings, partOf]);
+  const point = (finding: Finding): void => {
+    const part = partOf(finding);
+    if (part !== undefined) act({ do: 'pick', part });
+    const day = look?.days.findIndex(({ sheet }) => sheet.day === finding.day) ?? -1;
+    if (day >= 0) act({ do: 'day', day });
+    if (finding.at !== undefined) act({ do: 'time', time: finding.at });
+  };
+  const tryIt = (finding: Finding, at: number, keep: boolean): void => {
+    const { says, edits } = finding.tried[at]!;
+    if (!keep) void edit(edits);
+    else {
+      const id = freshId(says, Object.keys(look?.cabinet.options ?? {}));
+      void edit([{ add: { [`options.${id}`]: { title: says, edits } } }]);
+      act({ do: 'pane', pane: 'options', open: true });
+    }
+  };
+  const has = (pane: Pane): boolean => work.panes.includes(pane);
+  const day = look?.days[work.day];
+  return (
+    <div className="page" data-panes={work.panes.join(' ')}>
+      <a className="skip" href="#remarks-title">
+        To the remarks
+      </a>
+      <TitleBlock work={work} act={act} files={files} />
+      <main>
+        <div className="drawing">
+          {look !== undefined && day !== undefined && work.view !== 'space' && (
+            <>
+              <Sheet
+                cabinet={look.cabinet}
+                day={day}
+                time={work.time}
+                view={work.view}
+                units={work.units}
+                dark={dark}
+                picked={work.picked}
+                marked={marked}
+                onPick={(part) => act({ do: 'pick', ...(part === undefined ? {} : { part }) })}
+                onMove={move}
+              />
+              <Legend dark={dark} units={work.units} />
+            </>
+          )}
+          {look === undefined && work.complaints.length === 0 && <p className="waiting">Reading the cabinet …</p>}
+          {work.complaints.length > 0 && <Complaints complaints={work.complaints} stale={look !== undefined} />}
+        </div>
+        <Remarks
+          findings={findings}
+          pending={work.pending}
+          progress={work.progress}
+          units={work.units}
+          days={days}
+          origins={look?.origins ?? {}}
+          opened={work.opened}
+          onOpen={(finding) => act({ do: 'unfold', ...(finding === undefined ? {} : { finding }) })}
+          partOf={partOf}
+          onPoint={point}
+          onTry={tryIt}
+          onStop={() => engine.current?.stop()}
+        />
+      </main>
+      {has('options') && look !== undefined && (
+        <OptionsPane
+          look={look}
+          comparison={work.comparison}
+          progress={work.progress}
+          units={work.units}
+          onCompare={() => engine.current?.compare(work.text)}
+          onTake={(option) => void edit(look.cabinet.options[option]!.edits)}
+        />
+      )}
+      {has('day') && day !== undefined && (
+        <section className="foot" aria-label="the day">
+          <DayStrip
+            day={day}
+            time={work.time}
+            onTime={(time) => act({ do: 'time', time })}
+            shown={shownPanels ?? day.panels.slice(0, 2).map(({ title }) => title)}
+            onShow={(title, show) => {
+              const before = shownPanels ?? day.panels.slice(0, 2).map((panel) => panel.title);
+              setShownPanels(show ? [...before, title] : before.filter((each) => each !== title));
+            }}
+          />
+        </section>
+      )}
+      <Leaders opened={work.opened} moved={[work.look, work.view, work.opened, work.panes, work.findings]} />
+      <div className="notice" role="alert">
+        {work.notice !== undefined && (
+          <p>
+            {work.notice}{' '}
+            <button type="button" onClick={() => act({ do: 'notice' })}>
+              close
+            </button>
+          </p>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** Moves start from the text and the cabinet as they were when the part was gripped. */
+function useMove(
+  work: Work,
+  act: (action: Parameters<typeof reduce>[1]) => void,
+  engine: ReturnType<typeof useEngine>,
+) {
+  const base = useRef<{ text: string; look: NonNullable<Work['look']> } | undefined>(undefined);
+  const turn = useRef(0);
+  return useCallback(
+    (part: string, shift: Shift, phase: 'first' | 'more' | 'last'): void => {
+      if (phase === 'first' && work.look !== undefined) base.current = { text: work.text, look: work.look };
+      const held = base.current;
+      if (held === undefined) return;
+      const edits = moveEdits(held.look.cabinet, part, shift);
+      if (phase === 'last' && shift.x === 0 && shift.y === 0 && shift.z === 0) return;
+      if (edits.length === 0) return;
+      const mine = ++turn.current;
+      void engine.current?.edit(held.text, edits).then((answer) => {
+        if (answer.kind === 'edited' && mine === turn.current)
+          act({ do: 'drag', text: answer.text, first: phase === 'first' });
+      });
+    },
+    [work.look, work.text, act, engine],
+  );
+}
+
+/** Parts with something to say of them, by the worst verdict. */
+function markedParts(
+  findings: readonly Finding[],
+  partOf: (finding: Finding) => string | undefined,
+): Record<string, string> {
+  const worst: Record<string, string> = {};
+  for (const verdict of ['unknown', 'tight', 'fails'] as const)
+    for (const finding of findings)
+      if (finding.verdict === verdict) {
+        const part = partOf(finding);
+        if (part !== undefined) worst[part] = verdictWord[verdict];
+      }
+  return worst;
+}
+
+function freshId(says: string, taken: readonly string[]): string {
+  const stem = says
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-|-$/g, '')
+    .slice(0, 32);
+  let id = stem;
+  for (let count = 2; taken.includes(id); count++) id = `${stem}-${count}`;
+  return id;
+}

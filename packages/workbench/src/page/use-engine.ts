@@ -1,0 +1,20 @@
+// The engine beside the page: asked whenever the text changes, its answers put where the page's knowledge is.
+
+import type { Dispatch } from 'react';
+import { useEffect, useRef } from 'react';
+import { type EngineClient, openEngine } from '../engine/engine-client.ts';
+import type { Action, Work } from '../model/work.ts';
+
+export function useEngine(work: Work, act: Dispatch<Action>): { readonly current: EngineClient | undefined } {
+  const engine = useRef<EngineClient | undefined>(undefined);
+  useEffect(() => {
+    const opened = openEngine((answer) => act({ do: 'hear', answer }));
+    engine.current = opened;
+    return () => opened.close();
+  }, [act]);
+  const { text, units } = work;
+  useEffect(() => {
+    if (text !== '') engine.current?.look(text, units);
+  }, [text, units]);
+  return engine;
+}

@@ -1,0 +1,124 @@
+// Opening and saving: which store there is, what is open, and what to do when a file was changed from outside.
+
+import { type Dispatch, useCallback, useEffect, useRef, useState } from 'react';
+import { browserStore, download, pickFile } from '../files/browser-store.ts';
+import { keptDraft } from '../files/draft.ts';
+import { serverStore } from '../files/server-store.ts';
+import type { Store } from '../files/store.ts';
+import type { Action, Work } from '../model/work.ts';
+
+export interface Files {
+  readonly store: Store | undefined;
+  readonly open: (name: string) => Promise<void>;
+  readonly openExample: (name: string) => Promise<void>;
+  readonly pick: () => Promise<void>;
+  readonly save: () => Promise<void>;
+  /** A newer text of the open file, that somebody else wrote. */
+  readonly newer: string | undefined;
+  readonly takeNewer: () => void;
+  readonly keepMine: () => void;
+}
+
+export function useFiles(work: Work, act: Dispatch<Action>): Files {
+  const [store, setStore] = useState<Store | undefined>(undefined);
+  const [newer, setNewer] = useState<{ readonly text: string; readonly tag?: string } | undefined>(undefined);
+  const tag = useRef<string | undefined>(undefined);
+  const example = useRef(false);
+  const now = useRef(work);
+  now.current = work;
+
+  const opened = useCallback(
+    (name: string, text: string, its: string | undefined, isExample: boolean): void => {
+      tag.current = its;
+      example.current = isExample;
+      setNewer(undefined);
+      act({ do: 'open', name, text });
+      const draft = keptDraft();
+      if (draft !== undefined && draft.name === name && draft.text !== text && draft.saved === text)
+        act({ do: 'write', text: draft.text });
+    },
+    [act],
+  );
+  const failed = useCallback(
+    (error: unknown): void => act({ do: 'notice', text: error instanceof Error ? error.message : String(error) }),
+    [act],
+  );
+
+  useEffect(() => {
+    let gone = false;
+    void (async () => {
+      const found = (await serverStore()) ?? browserStore();
+      if (gone) return;
+      setStore(found);
+      const draft = keptDraft();
+      const first = found.first ?? found.files[0]?.name;
+      try {
+        if (first !== undefined) {
+          const { name, text, tag: its } = await found.open(first);
+          if (!gone) opened(name, text, its, false);
+        } else if (draft !== undefined && !found.examples.some(({ name }) => name === draft.name)) {
+          opened(draft.name, draft.saved, undefined, false);
+        } else {
+          const { name, text } = await found.openExample(draft?.name ?? found.examples[0]!.name);
+          if (!gone) opened(name, text, undefined, true);
+        }
+      } catch (error) {
+        failed(error);
+      }
+    })();
+    return () => {
+      gone = true;
+    };
+  }, [opened, failed]);
+
+  useEffect(
+    () =>
+      store?.watch((name, changed) => {
+        if (name !== now.current.name || changed === tag.current) return;
+        void store.open(name).then((file) => {
+          if (file.text === now.current.text) {
+            tag.current = file.tag;
+            act({ do: 'saved', text: file.text });
+          } else if (now.current.text === now.current.saved) opened(name, file.text, file.tag, false);
+          else setNewer(file);
+        }, failed);
+      }),
+    [store, act, opened, failed],
+  );
+
+  const save = async (): Promise<void> => {
+    const { name, text } = now.current;
+    if (store === undefined) return;
+    if (store.kind === 'server' && (!store.writable || example.current)) {
+      download(name, new Blob([text], { type: 'application/yaml' }));
+      act({ do: 'saved', text });
+      return;
+    }
+    const answer = await store.save(name, text, tag.current);
+    if (answer.ok) {
+      tag.current = answer.tag;
+      act({ do: 'saved', text });
+    } else if ('newer' in answer) setNewer(answer.newer);
+    else act({ do: 'notice', text: `${name} was not saved: ${answer.why}` });
+  };
+  return {
+    store,
+    open: (name) =>
+      store?.open(name).then((file) => opened(name, file.text, file.tag, false), failed) ?? Promise.resolve(),
+    openExample: (name) =>
+      store?.openExample(name).then((file) => opened(name, file.text, undefined, true), failed) ?? Promise.resolve(),
+    pick: async () => {
+      const file = await pickFile();
+      if (file !== undefined) opened(file.name, file.text, undefined, false);
+    },
+    save,
+    newer: newer?.text,
+    takeNewer: () => {
+      if (newer !== undefined) opened(now.current.name, newer.text, newer.tag, false);
+    },
+    keepMine: () => {
+      tag.current = newer?.tag;
+      setNewer(undefined);
+    },
+  };
+}

@@ -1,0 +1,429 @@
+// The sheet: the cabinet drawn to scale from one side, its air washed by temperature at the time of the cursor.
+
+import { type Cabinet, formatQuantity, type UnitSystem } from '@stillair/engine';
+import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import type { ShownDay } from '../engine/protocol.ts';
+import { AirArrow } from './air-arrow.tsx';
+import { MachineFigure } from './machine-figure.tsx';
+import { canMove, type Shift, STILL } from './moves.ts';
+import { type Area, axesOf, type Box, type FlatView, layPaper, type Paper } from './projection.ts';
+import {
+  airPlace,
+  bayBox,
+  bedBox,
+  boxOf,
+  doorBox,
+  insideBox,
+  machineBox,
+  outsideBox,
+  outwards,
+  partitionBox,
+  sensorPlace,
+} from './solids.ts';
+import { useSize } from './use-size.ts';
+import { washOf } from './wash.ts';
+
+export interface SheetProps {
+  readonly cabinet: Cabinet;
+  readonly day: ShownDay;
+  readonly time: number;
+  readonly view: FlatView;
+  readonly units: UnitSystem;
+  readonly dark: boolean;
+  readonly picked?: string | undefined;
+  /** Parts that remarks speak of, with the mark of the worst. */
+  readonly marked: Readonly<Record<string, string>>;
+  readonly onPick: (part: string | undefined) => void;
+  readonly onMove: (part: string, shift: Shift, phase: 'first' | 'more' | 'last') => void;
+}
+
+const MARGIN = 92;
+
+export function Sheet(props: SheetProps) {
+  const { cabinet, view, onPick } = props;
+  const frame = useRef<HTMLDivElement>(null);
+  const size = useSize(frame, { width: 820, height: 620 });
+  const paper = layPaper(view, sceneBox(cabinet, view), size, MARGIN);
+  return (
+    <div className="sheet" ref={frame}>
+      <svg
+        width={size.width}
+        height={size.height}
+        viewBox={`0 0 ${size.width} ${size.height}`}
+        role="group"
+        aria-label={`${cabinet.title}, ${viewNames[view]}`}
+        onPointerDown={(event) => {
+          if (event.target === event.currentTarget) onPick(undefined);
+        }}
+      >
+        <Hatches />
+        <Drawing {...props} paper={paper} />
+      </svg>
+    </div>
+  );
+}
+
+export const viewNames: Readonly<Record<FlatView, string>> = {
+  front: 'seen from the front',
+  side: 'seen from the right',
+  plan: 'seen from above',
+};
+
+/** From above, the people around it belong into the picture. */
+function sceneBox(cabinet: Cabinet, view: FlatView): Box {
+  const outside = outsideBox(cabinet);
+  if (view !== 'plan') return outside;
+  const people = Object.values(cabinet.people).map(({ at }) => at);
+  const reach = (axis: 'x' | 'y', at: 0 | 1): [number, number] => [
+    Math.min(outside[axis][0], ...people.map((place) => place[at] - 0.2)),
+    Math.max(outside[axis][1], ...people.map((place) => place[at] + 0.2)),
+  ];
+  return { ...outside, x: reach('x', 0), y: reach('y', 1) };
+}
+
+function Hatches() {
+  return (
+    <defs>
+      <pattern id="wood" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <line className="hatch" x1="0" y1="0" x2="0" y2="7" />
+      </pattern>
+      <pattern id="glass" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(-35)">
+        <path className="hatch" d="M2 0V6M5 3V9" />
+      </pattern>
+    </defs>
+  );
+}
+
+type DrawingProps = SheetProps & { readonly paper: Paper };
+
+function Drawing(props: DrawingProps) {
+  const { cabinet, view, paper } = props;
+  const outside = paper.area(outsideBox(cabinet));
+  const inside = paper.area(insideBox(cabinet));
+  return (
+    <>
+      <path className="carcass" d={`${ring(outside)}${ring(inside)}`} fillRule="evenodd" fill="url(#wood)" />
+      {Object.keys(cabinet.bays).map((bay) => (
+        <Bay key={bay} {...props} bay={bay} />
+      ))}
+      {cabinet.partitions.map(({ id }, at) => (
+        <Pickable key={id} {...props} part={`partitions.${id}`} label={`board ${id}`}>
+          <rect className="board" {...plain(paper.area(partitionBox(cabinet, at)))} fill="url(#wood)" />
+        </Pickable>
+      ))}
+      {Object.keys(cabinet.machines).map((id) => (
+        <Pickable key={id} {...props} part={`machines.${id}`} label={`machine ${id}, ${cabinet.machines[id]!.kind}`}>
+          <MachineFigure
+            style={cabinet.machines[id]!.style}
+            body={paper.area(machineBox(cabinet, id))}
+            bed={paper.area(bedBox(cabinet, id))}
+            fromAbove={view === 'plan'}
+          />
+          <Name area={paper.area(machineBox(cabinet, id))} text={id} />
+        </Pickable>
+      ))}
+      {Object.keys(cabinet.doors).map((id) => (
+        <Door key={id} {...props} door={id} />
+      ))}
+      {Object.keys(cabinet.sensors).map((id) => (
+        <Sensor key={id} {...props} sensor={id} />
+      ))}
+      {Object.keys(cabinet.paths).map((id) => (
+        <Air key={id} {...props} path={id} />
+      ))}
+      {view === 'plan' && Object.keys(cabinet.people).map((id) => <Person key={id} {...props} person={id} />)}
+      <Dimensions {...props} outside={outside} />
+    </>
+  );
+}
+
+function Bay(props: DrawingProps & { readonly bay: string }) {
+  const { cabinet, bay, day, time, dark, paper, units, view } = props;
+  const zones = day.sheet.bays[bay] ?? [];
+  const at = momentOf(day, time);
+  const temperatures = zones.map((zone) => zone[at]!);
+  const area = paper.area(bayBox(cabinet, bay));
+  const [low = 293, high = low] = temperatures;
+  const shown = view === 'plan' ? high : low;
+  const wash = `wash-${bay.replaceAll(/\W/g, '-')}`;
+  const label = temperatures.map((kelvin) => formatQuantity('temperature', kelvin, units));
+  const says = label.length === 2 ? `${label[0]} low, ${label[1]} high` : (label[0] ?? '');
+  return (
+    <Pickable {...props} part={`bays.${bay}`} label={`bay ${bay}, air ${says}`}>
+      <defs>
+        <linearGradient id={wash} x1="0" y1="1" x2="0" y2="0">
+          <stop offset="0.25" stopColor={washOf(shown, dark)} />
+          <stop offset="0.75" stopColor={washOf(high, dark)} />
+        </linearGradient>
+      </defs>
+      <rect className="bay" {...plain(area)} fill={`url(#${wash})`} />
+      <text className="bay-name" x={area.left + 9} y={area.top + 18}>
+        {bay}
+      </text>
+      {label.map((text, zone) => (
+        <text
+          key={text + String(zone)}
+          className="air-temperature"
+          x={area.left + area.width - 9}
+          y={zone === label.length - 1 ? area.top + 18 : area.top + area.height - 9}
+          textAnchor="end"
+        >
+          {text}
+        </text>
+      ))}
+    </Pickable>
+  );
+}
+
+function Door(props: DrawingProps & { readonly door: string }) {
+  const { cabinet, door, paper, view } = props;
+  const { face, build } = cabinet.doors[door]!;
+  const facing = view === 'front' ? face === 'front' : view === 'side' ? face === 'right' : face === 'top';
+  const area = paper.area(doorBox(cabinet, door));
+  const clear = build.solarTransmittance > 0;
+  return (
+    <Pickable {...props} part={`doors.${door}`} label={`door ${door}`} outlineOnly={facing}>
+      <rect
+        className={facing ? 'door facing' : 'door'}
+        {...plain(area)}
+        fill={facing ? 'none' : `url(#${clear ? 'glass' : 'wood'})`}
+      />
+      {facing && <circle className="handle" cx={area.left + area.width - 12} cy={area.top + area.height / 2} r={3} />}
+    </Pickable>
+  );
+}
+
+function Air(props: DrawingProps & { readonly path: string }) {
+  const { cabinet, path, day, time, view, paper, units } = props;
+  const place = airPlace(cabinet, path);
+  if (place === undefined) return null;
+  const { from, to, place: on } = cabinet.paths[path]!;
+  const { right, up } = axesOf[view];
+  const index = { x: 0, y: 1, z: 2 } as const;
+  const direction = flowDirection(cabinet, from, to, outwards[on.face]);
+  const flow = day.sheet.flows[path]?.[momentOf(day, time)] ?? 0;
+  const [dx, dy] = [direction[index[right]], -direction[index[up]]];
+  const depth = view === 'front' ? -direction[1] : view === 'side' ? direction[0] : direction[2];
+  return (
+    <Pickable
+      {...props}
+      part={`air.${path}`}
+      label={`air path ${path}, ${formatQuantity('flow', Math.abs(flow), units)}`}
+    >
+      <AirArrow
+        x={paper.right(place[index[right]])}
+        y={paper.up(place[index[up]])}
+        dx={dx}
+        dy={dy}
+        nearer={depth > 0}
+        flow={flow}
+        turning={from === to}
+        units={units}
+      />
+    </Pickable>
+  );
+}
+
+/** Unit vector of positive flow. */
+function flowDirection(
+  cabinet: Cabinet,
+  from: string,
+  to: string,
+  outward: readonly [number, number, number],
+): readonly [number, number, number] {
+  const inside = (end: string): boolean => end in cabinet.bays;
+  if (inside(from) && inside(to)) {
+    const [a, b] = [bayBox(cabinet, from), bayBox(cabinet, to)];
+    const apart = (axis: 'x' | 'z'): number => (b[axis][0] + b[axis][1] - a[axis][0] - a[axis][1]) / 2;
+    const [x, z] = [apart('x'), apart('z')];
+    const beside = Math.min(a.z[1], b.z[1]) - Math.max(a.z[0], b.z[0]) > 0;
+    return beside ? [Math.sign(x), 0, 0] : [0, 0, Math.sign(z)];
+  }
+  const sign = inside(from) ? 1 : -1;
+  return [outward[0] * sign, outward[1] * sign, outward[2] * sign];
+}
+
+function Sensor(props: DrawingProps & { readonly sensor: string }) {
+  const { cabinet, sensor, paper, view } = props;
+  const { right, up } = axesOf[view];
+  const index = { x: 0, y: 1, z: 2 } as const;
+  const place = sensorPlace(cabinet, sensor);
+  const [x, y] = [paper.right(place[index[right]]), paper.up(place[index[up]])];
+  return (
+    <Pickable {...props} part={`sensors.${sensor}`} label={`thermometer ${sensor}`}>
+      <path className="sensor" d={`M${x} ${y - 11}V${y + 2}`} />
+      <circle className="sensor-bulb" cx={x} cy={y + 5} r={4} />
+      <text x={x + 9} y={y + 8}>
+        {sensor}
+      </text>
+    </Pickable>
+  );
+}
+
+function Person(props: DrawingProps & { readonly person: string }) {
+  const { cabinet, person, paper } = props;
+  const [px, py] = cabinet.people[person]!.at;
+  const [x, y] = [paper.right(px), paper.up(py)];
+  return (
+    <Pickable {...props} part={`people.${person}`} label={`place of ${person}`}>
+      <ellipse className="person" cx={x} cy={y} rx={15} ry={8} />
+      <circle className="person" cx={x} cy={y} r={6} />
+      <text x={x} y={y + 22} textAnchor="middle">
+        {person}
+      </text>
+    </Pickable>
+  );
+}
+
+/** Width and height of the carcass from outside, as a drawing office gives them. */
+function Dimensions({ cabinet, view, units, outside }: DrawingProps & { readonly outside: Area }) {
+  const { right, up } = axesOf[view];
+  const box = outsideBox(cabinet);
+  const text = (axis: 'x' | 'y' | 'z'): string => formatQuantity('length', box[axis][1] - box[axis][0], units);
+  const { left, top, width, height } = outside;
+  const below = top + height + 44;
+  const beside = left - 44;
+  return (
+    <g className="dimensions" aria-hidden="true">
+      <path
+        d={`M${left} ${top + height + 6}V${below + 6}M${left + width} ${top + height + 6}V${below + 6}M${left} ${below}H${left + width}`}
+      />
+      <path
+        className="ends"
+        d={`M${left + 9} ${below - 3}L${left} ${below}L${left + 9} ${below + 3}ZM${left + width - 9} ${below - 3}L${left + width} ${below}L${left + width - 9} ${below + 3}Z`}
+      />
+      <text x={left + width / 2} y={below - 6} textAnchor="middle">
+        {text(right)}
+      </text>
+      <path
+        d={`M${left - 6} ${top}H${beside - 6}M${left - 6} ${top + height}H${beside - 6}M${beside} ${top}V${top + height}`}
+      />
+      <path
+        className="ends"
+        d={`M${beside - 3} ${top + 9}L${beside} ${top}L${beside + 3} ${top + 9}ZM${beside - 3} ${top + height - 9}L${beside} ${top + height}L${beside + 3} ${top + height - 9}Z`}
+      />
+      <text transform={`translate(${beside - 6} ${top + height / 2}) rotate(-90)`} textAnchor="middle">
+        {text(up)}
+      </text>
+    </g>
+  );
+}
+
+function Name({ area, text }: { readonly area: Area; readonly text: string }) {
+  return (
+    <text className="machine-name" x={area.left + area.width / 2} y={area.top + area.height - 8} textAnchor="middle">
+      {text}
+    </text>
+  );
+}
+
+type PickableProps = DrawingProps & {
+  readonly part: string;
+  readonly label: string;
+  readonly outlineOnly?: boolean;
+  readonly children: React.ReactNode;
+};
+
+/** A part that can be picked with pointer or keyboard, and moved if its kind can be. */
+function Pickable({
+  part,
+  label,
+  picked,
+  marked,
+  onPick,
+  onMove,
+  paper,
+  view,
+  cabinet,
+  outlineOnly,
+  children,
+}: PickableProps) {
+  const grip = useRef<{ x: number; y: number; moved: boolean } | undefined>(undefined);
+  const movable = canMove(part);
+  const { right, up } = axesOf[view];
+  const shiftOf = (rightwards: number, upwards: number): Shift => ({ ...STILL, [right]: rightwards, [up]: upwards });
+  const snapped = (metres: number): number => Math.round(metres * 1000) / 1000;
+
+  const down = (event: PointerEvent<SVGGElement>): void => {
+    if (event.button !== 0) return;
+    onPick(part);
+    if (!movable) return;
+    event.currentTarget.setPointerCapture(event.pointerId);
+    grip.current = { x: event.clientX, y: event.clientY, moved: false };
+  };
+  const move = (event: PointerEvent<SVGGElement>, phase: 'more' | 'last'): void => {
+    const held = grip.current;
+    if (held === undefined) return;
+    const [dx, dy] = [event.clientX - held.x, held.y - event.clientY];
+    if (!held.moved && Math.hypot(dx, dy) < 3) return;
+    const shift = shiftOf(snapped(paper.metres(dx)), snapped(paper.metres(dy)));
+    onMove(part, shift, held.moved ? phase : 'first');
+    held.moved = true;
+  };
+  const key = (event: KeyboardEvent<SVGGElement>): void => {
+    if (event.key === 'Enter' || event.key === ' ') {
+      event.preventDefault();
+      onPick(part);
+      return;
+    }
+    const step = (event.shiftKey ? 10 : 1) / 1000;
+    const steps: Readonly<Record<string, readonly [number, number]>> = {
+      ArrowLeft: [-step, 0],
+      ArrowRight: [step, 0],
+      ArrowDown: [0, -step],
+      ArrowUp: [0, step],
+    };
+    const by = steps[event.key];
+    if (by === undefined || !movable || picked !== part) return;
+    event.preventDefault();
+    onMove(part, shiftOf(...by), 'first');
+    onMove(part, STILL, 'last');
+  };
+  const box = picked === part ? boxOf(cabinet, part) : undefined;
+  const outline = box === undefined ? undefined : paper.area(box);
+  return (
+    <g
+      className={`part${movable ? ' movable' : ''}${outlineOnly === true ? ' outline-only' : ''}`}
+      data-part={part}
+      data-mark={marked[part]}
+      role="button"
+      tabIndex={0}
+      aria-label={marked[part] === undefined ? label : `${label}; ${marked[part]}`}
+      aria-pressed={picked === part}
+      onPointerDown={down}
+      onPointerMove={(event) => move(event, 'more')}
+      onPointerUp={(event) => {
+        move(event, 'last');
+        grip.current = undefined;
+      }}
+      onPointerCancel={() => {
+        grip.current = undefined;
+      }}
+      onKeyDown={key}
+    >
+      {children}
+      {outline && (
+        <rect
+          className="picked"
+          x={outline.left - 4}
+          y={outline.top - 4}
+          width={outline.width + 8}
+          height={outline.height + 8}
+        />
+      )}
+    </g>
+  );
+}
+
+function momentOf({ sheet: { times } }: ShownDay, time: number): number {
+  const last = times.length - 1;
+  return Math.min(last, Math.max(0, Math.round((time / times[last]!) * last)));
+}
+
+function ring({ left, top, width, height }: Area): string {
+  return `M${left} ${top}h${width}v${height}h${-width}Z`;
+}
+
+function plain({ left, top, width, height }: Area) {
+  return { x: left, y: top, width: Math.max(0, width), height: Math.max(0, height) };
+}
