@@ -14,6 +14,19 @@ export interface PathResistance {
   /** Density scale s of the fans. */
   readonly scale: number;
   readonly curve: FanCurveSum;
+  /** A flap that is shut below a flow. It belongs to the law: whether it opens decides what a branch is. */
+  readonly flap?: FlapResistance | undefined;
+}
+
+/** Shut, a flap leaks and resists as a quadratic; open, it takes the pressure at which it opens. Both meet at the flow `opensAt`. */
+export interface FlapResistance {
+  /** m³/s */
+  readonly opensAt: number;
+  /** Pa */
+  readonly pressure: number;
+  /** Quadratic coefficient of the leak for flow forward and backward. */
+  readonly forward: number;
+  readonly backward: number;
 }
 
 /** One stretch of the straight pieces on which R is one parabola: R = lift + slope Q + bend Q|Q|. */
@@ -38,7 +51,7 @@ export interface Branch {
   readonly to: number;
 }
 
-function stretches({ linear, forward, backward, scale, curve }: PathResistance): Stretch[] {
+function stretches({ linear, forward, backward, scale, curve, flap }: PathResistance): Stretch[] {
   const { count, knot, pressure, slope } = curve;
   const list: Stretch[] = [];
   for (let j = 0; j <= count; j += 1) {
@@ -49,7 +62,22 @@ function stretches({ linear, forward, backward, scale, curve }: PathResistance):
     const half = to <= 0 ? -1 : 1;
     list.push({ from, to, half, lift, slope: linear - scale * slope[j]!, bend: half > 0 ? forward : backward });
   }
-  return list;
+  return flap === undefined ? list : list.flatMap((stretch) => withFlap(stretch, flap));
+}
+
+/** The stretch with a flap in it; two where the flap opens on it. */
+function withFlap(stretch: Stretch, flap: FlapResistance): Stretch[] {
+  const { from, to, half, lift, bend } = stretch;
+  if (half < 0) return [{ ...stretch, bend: bend + flap.backward }];
+  const shut = { ...stretch, bend: bend + flap.forward };
+  const open = { ...stretch, lift: lift + flap.pressure };
+  if (to <= flap.opensAt) return [shut];
+  return from >= flap.opensAt
+    ? [open]
+    : [
+        { ...shut, to: flap.opensAt },
+        { ...open, from: flap.opensAt },
+      ];
 }
 
 function resistanceOn(stretch: Stretch, flow: number): number {

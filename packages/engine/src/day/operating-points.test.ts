@@ -74,6 +74,19 @@ describe('operatingPoints', () => {
     });
   });
 
+  it('exact: a shut flap gives the fan a point of its own, at the flow that leaks through', () => {
+    // Through the leak of a flap that opens at 25 Pa against 33 Pa: R Q² = 60 - 7500 Q - 33 on the first piece, R = ρ/(2 (0.6 A)²).
+    const parts = { resistances: [{ name: 'r', linear: 500, quadratic: 0 }], flap: { opensAt: 25, leakArea: 3e-4 } };
+    const paths = [fanPath('x', 'bay', 'room', [fanOf('f', dip)], parts)];
+    const points = operatingPoints(networkOf({ ...constant, zones: against(33), paths }))[0]!.points;
+    const leak = 1.2 / (2 * (0.6 * 3e-4) ** 2);
+    const wanted = (-7500 + Math.sqrt(7500 ** 2 + 4 * leak * 27)) / (2 * leak);
+    expect(points.map(({ stable }) => stable)).toEqual([true]);
+    expect(points[0]!.flow).toBeCloseTo(wanted, 12);
+    expect(leak * wanted ** 2).toBeLessThan(25);
+    expect(solveFlows(networkOf({ ...constant, zones: against(33), paths })).flows['x']).toBeCloseTo(1.2 * wanted, 12);
+  });
+
   it('exact: a sealed bay leaves the fan one point, at rest', () => {
     const zones = [heldZone('room', 21), heldZone('bay', 21, { pressure: { kind: 'solved' } })];
     const paths = [fanPath('x', 'bay', 'room', [fanOf('f', { kind: 'poly', p0: 50, a: 100, b: 1e5 })])];

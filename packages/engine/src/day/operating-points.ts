@@ -18,7 +18,7 @@ export interface FanPoints {
 const TRIALS = 600;
 const HALVINGS = 80;
 
-/** Operating points of every open fan path at the network's first moment. A flap is taken as open. */
+/** Operating points of every open fan path at the network's first moment. */
 export function operatingPoints(network: Network): readonly FanPoints[] {
   const day = newDay(compile(network));
   settle(day, true);

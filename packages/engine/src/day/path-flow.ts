@@ -2,8 +2,11 @@
 // Each law is odd and linear at zero; the density is that of the air which passes, so a law bends where its flow turns.
 
 import { type AirNetwork, type AirState, CRACK, FAN_BEND, GAP, ORIFICE, TALL } from './air-network.ts';
-import { branches, flowOnBranch, nearestBranch, type PathResistance } from './fan-branch.ts';
+import { branches, type FlapResistance, flowOnBranch, nearestBranch, type PathResistance } from './fan-branch.ts';
 import type { FanCurveSum } from './fan-curve.ts';
+
+/** A path that resists nothing at all gets this, Pa·s/m³: less than the smallest grille at any flow of a cabinet. */
+const BARE = 1;
 
 /** Sets densities and hydrostatic heads for the zones' temperatures: `temperature[slot[z]]`, K. */
 export function setDensities(air: AirNetwork, state: AirState, temperature: Float64Array, slot: Int32Array): void {
@@ -115,14 +118,17 @@ function threeQuarters(dp: number, bend: number): number {
 /** Fan, filters and resistances in series: Q with A Q + B Q|Q| = D, then m = rho Q. */
 function fanFlow(air: AirNetwork, state: AirState, p: number, dp: number): void {
   const curve = state.curves[p]!;
+  if (curve.rising) {
+    followBranch(air, state, p, dp);
+    return;
+  }
   const a = air.from[p]!;
   const scale = air.fanDensityScaling ? state.density[a]! / air.referenceDensity : 1;
   const drive = dp + scale * curve.p0;
   let linear = air.linear[p]! + curve.linear + scale * curve.a;
   const quadratic = air.quadratic[p]! + curve.quadratic + scale * curve.b;
   const loss = air.loss[p]! + curve.loss;
-  // A path that resists nothing at all gets 1 Pa·s/m³: less than the smallest grille at any flow of a cabinet.
-  if (linear === 0 && quadratic === 0 && loss === 0) linear = 1;
+  if (linear === 0 && quadratic === 0 && loss === 0) linear = BARE;
   const flap = air.flapAt[p]!;
   if (flap < 0) {
     followCurve(air, state, p, drive, linear, quadratic, loss, scale);
@@ -136,20 +142,30 @@ function fanFlow(air: AirNetwork, state: AirState, p: number, dp: number): void 
   }
 }
 
-/** The law of a fan path (its flap open), for what looks at all its branches. */
+/** The law of a fan path with its flap, for what looks at all its branches. */
 export function branchResistance(air: AirNetwork, state: AirState, p: number): PathResistance {
   const curve = state.curves[p]!;
   const a = air.from[p]!;
   const scale = air.fanDensityScaling ? state.density[a]! / air.referenceDensity : 1;
   const quadratic = air.quadratic[p]! + curve.quadratic + scale * curve.b;
   const loss = air.loss[p]! + curve.loss;
+  const linear = air.linear[p]! + curve.linear + scale * curve.a;
+  const rhoFrom = state.density[a]!;
+  const rhoTo = state.density[air.to[p]!]!;
   return {
-    linear: air.linear[p]! + curve.linear + scale * curve.a,
-    forward: quadratic + loss * state.density[a]!,
-    backward: quadratic + loss * state.density[air.to[p]!]!,
+    linear: linear === 0 && quadratic === 0 && loss === 0 ? BARE : linear,
+    forward: quadratic + loss * rhoFrom,
+    backward: quadratic + loss * rhoTo,
     scale,
     curve,
+    flap: flapResistance(air.flapAt[p]!, air.flapLoss[p]!, rhoFrom, rhoTo),
   };
+}
+
+function flapResistance(pressure: number, leak: number, rhoFrom: number, rhoTo: number): FlapResistance | undefined {
+  if (pressure < 0) return undefined;
+  const forward = leak * rhoFrom;
+  return { opensAt: Math.sqrt(pressure / forward), pressure, forward, backward: leak * rhoTo };
 }
 
 function followCurve(
@@ -165,12 +181,6 @@ function followCurve(
   const curve = state.curves[p]!;
   const rhoFrom = state.density[air.from[p]!]!;
   const rhoTo = state.density[air.to[p]!]!;
-  if (curve.rising) {
-    const forward = quadratic + loss * rhoFrom;
-    const backward = quadratic + loss * rhoTo;
-    followBranch(state, p, drive, { linear, forward, backward, scale, curve }, rhoFrom, rhoTo);
-    return;
-  }
   let A = linear;
   let D = drive;
   let half = 1;
@@ -223,20 +233,15 @@ function pieceOf(
 }
 
 /** A curve with a dip: stays on the branch it was on, which is continued straight beyond its end while pressures are sought. */
-function followBranch(
-  state: AirState,
-  p: number,
-  drive: number,
-  resistance: PathResistance,
-  rhoFrom: number,
-  rhoTo: number,
-): void {
+function followBranch(air: AirNetwork, state: AirState, p: number, dp: number): void {
+  const resistance = branchResistance(air, state, p);
+  const drive = dp + resistance.scale * resistance.curve.p0;
   const list = branches(resistance);
   const branch = list[nearestBranch(list, state.trialFlow[p]!)]!;
   const size = Number.isFinite(branch.from) ? branch.from : Number.isFinite(branch.to) ? branch.to : 0.01;
   const typical = resistance.linear + 2 * resistance.forward * Math.abs(size) + 1;
   const { flow, slope, side } = flowOnBranch(resistance, branch, drive, typical);
-  const rho = flow >= 0 ? rhoFrom : rhoTo;
+  const rho = state.density[flow >= 0 ? air.from[p]! : air.to[p]!]!;
   state.beyond[p] = side;
   state.volume[p] = flow;
   state.flow[p] = rho * flow;

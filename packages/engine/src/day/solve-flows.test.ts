@@ -134,6 +134,28 @@ describe('solveFlows', () => {
     expect(flowAt(3.05)).toBeCloseTo((1.2 * 0.05) / 2000, 12);
   });
 
+  it('property: a stalling fan behind a flap draws from a bay what its hole lets in, whatever the flap does', () => {
+    const points = [
+      [0, 24],
+      [0.002, 4.4],
+      [0.004, 24],
+      [0.006, 0],
+    ] as const;
+    const zones = [heldZone('room', 21), heldZone('bay', 21, solved)];
+    for (const area of [0.0003, 0.0005, 0.001, 0.002, 0.01]) {
+      for (const opensAt of [3, 5, 10, 15]) {
+        for (const leakArea of [1e-5, 1e-4, 3e-4]) {
+          const parts = { resistances: [{ name: 'r', linear: 600, quadratic: 0 }], flap: { opensAt, leakArea } };
+          const out = fanPath('out', 'bay', 'room', [fanOf('f', { kind: 'points', points })], parts);
+          const paths = [orifice('in', 'room', 'bay', 0, area), out];
+          const { flows } = solveFlows(networkOf({ ...constant, zones, paths }));
+          expect(flows['in']).toBeGreaterThan(0);
+          expect(Math.abs(flows['in']! / flows['out']! - 1)).toBeLessThan(1e-9);
+        }
+      }
+    }
+  });
+
   it('cross: a tall opening agrees with the two-way formula where its bend at zero does not matter', () => {
     const shape = { width: 0.9, height: 2.1, dischargeCoefficient: 0.65 };
     for (const [pa, warm] of [
@@ -258,6 +280,7 @@ describe('random networks', () => {
       fc.record({ kind: fc.constant('crack'), ends, size: number(1e-7, 0.01), lin: number(0.5, 1) }),
       fc.record({ kind: fc.constant('fan'), ends, size: number(1, 200), lin: number(0, 5000) }),
       fc.record({ kind: fc.constant('points'), ends, size: number(1, 200), lin: number(0, 5000) }),
+      fc.record({ kind: fc.constant('dip'), ends, size: number(1, 200), lin: number(0, 5000) }),
       fc.record({ kind: fc.constant('off'), ends, size: number(0.1, 50), lin: number(0, 500) }),
       fc.record({ kind: fc.constant('tall'), ends, size: number(0.01, 1), lin: number(1e-4, 0.1) }),
       fc.record({ kind: fc.constant('fixed'), ends, size: number(-0.02, 0.02), lin: fc.constant(0) }),
@@ -283,12 +306,12 @@ describe('random networks', () => {
             };
           }
           const curve =
-            kind === 'points'
+            kind === 'points' || kind === 'dip'
               ? ({
                   kind: 'points',
                   points: [
                     [0, size],
-                    [0.004, size * 0.7],
+                    [0.004, size * (kind === 'dip' ? 0.2 : 0.7)],
                     [0.01, size * 0.65],
                     [0.02, 0],
                   ],
@@ -299,6 +322,7 @@ describe('random networks', () => {
           return fanPath(`p${i}`, from, to, [fan], {
             z: one.ends[2],
             resistances: [{ name: 'r', linear: 100, quadratic: 0 }],
+            ...(lin > 2500 ? { flap: { opensAt: 0.1 * size, leakArea: 1e-7 * lin } } : {}),
           });
         });
       const made = drawn.zones.map(({ t, z }, i) => heldZone(`z${i}`, t, i === 0 ? {} : { ...solved, zRef: z }));
