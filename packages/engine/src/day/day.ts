@@ -40,8 +40,8 @@ export interface Day {
   readonly bedPower: Float64Array;
   /** Heat by which beds were put exactly on their set-points, J: what the location of events left over. */
   broughtToSet: number;
-  /** 1 where a bed holds its slot. */
-  readonly held: Uint8Array;
+  /** Machine whose bed holds the slot, -1 where none does. Two heaters may warm the same air; then one of them holds it. */
+  readonly holder: Int32Array;
   readonly emissionOn: Uint8Array;
   readonly emissionStart: Float64Array;
   readonly emissionEnd: Float64Array;
@@ -74,7 +74,7 @@ export function newDay(plant: Plant): Day {
     bedSet: new Float64Array(controls.machines.length).fill(Number.NaN),
     bedPower: new Float64Array(controls.machines.length),
     broughtToSet: 0,
-    held: new Uint8Array(layout.unknowns),
+    holder: new Int32Array(layout.slots).fill(-1),
     emissionOn: new Uint8Array(controls.emissions.length),
     emissionStart: new Float64Array(controls.emissions.length),
     emissionEnd: new Float64Array(controls.emissions.length).fill(Number.NaN),
@@ -115,7 +115,7 @@ export function evaluate(
   intoHeat: Float64Array,
   intoCells: Float64Array,
 ): void {
-  const { plant, air, heat, bedState, bedPower } = day;
+  const { plant, air, heat, bedState, bedPower, holder } = day;
   const { controls } = plant;
   const { firstFixed } = plant.heat.layout;
   for (let i = 0; i < controls.sensors.length; i += 1) {
@@ -129,9 +129,10 @@ export function evaluate(
   for (let m = 0; m < bedState.length; m += 1) {
     if (bedState[m] !== HOLDING) continue;
     const { bedSlot, supplySlot, supplyShare } = controls.machines[m]!;
-    const power = -intoHeat[bedSlot]!;
+    // What another bed holds at the same set-point needs nothing from this one.
+    const power = holder[bedSlot] === m ? -intoHeat[bedSlot]! : 0;
     bedPower[m] = power;
-    intoHeat[bedSlot] = 0;
+    if (holder[bedSlot] === m) intoHeat[bedSlot] = 0;
     if (supplySlot >= 0) intoHeat[supplySlot] = intoHeat[supplySlot]! + supplyShare * power;
   }
   for (let f = 0; f < heat.fixedRate.length; f += 1) intoHeat[firstFixed + f] = heat.fixedRate[f]!;

@@ -35,6 +35,65 @@ const heated = (watts: number, parts: Partial<Network> = {}): Network =>
 const passes = (from: number, to: number, at: number, constant = 1000): number =>
   -constant * Math.log((at - to) / (from - to));
 
+const heater = (name: string, powerMax: number, bedSet: number): Network['machines'][number] => ({
+  name,
+  bed: { node: 'mass', powerMax },
+  modes: [{ name: 'on', bedSet, powers: [], emissions: [] }],
+});
+
+describe('two heaters that warm one mass', () => {
+  /** The first one's job begins anew at 8000 s, long after the second took over. */
+  const both = (first: readonly [number, number], second: readonly [number, number], parts: Partial<Network> = {}) =>
+    simulateDay(
+      heated(0, {
+        ...parts,
+        machines: [heater('first', ...first), heater('second', ...second)],
+        schedule: [
+          { machine: 'first', mode: 'on', start: 0, end: 4000 },
+          { machine: 'first', mode: 'on', start: 8000, end: 20000 },
+          { machine: 'second', mode: 'on', start: 0, end: 16000 },
+        ],
+      }),
+      { ledger: true },
+    );
+
+  it('exact: the one with the higher set-point holds alone, whatever the other begins', () => {
+    const record = both([40, 303.15], [100, 318.15], {
+      nodes: [solid('mass', 20, 2000), solid('slow', 20, 20000)],
+      conductances: [
+        { a: 'mass', b: 'room', conductance: 2 },
+        { a: 'slow', b: 'mass', conductance: 1 },
+      ],
+    });
+    const mass = temperatureSeries(record, 'mass');
+    for (const time of [4000, 7900, 8000, 8100, 12000]) expect(valueAt(mass, time)).toBe(318.15);
+    expect(valueAt(mass, 19900)).toBe(303.15);
+    expect(Math.abs(record.ledger!.heat.closure)).toBeLessThan(1e-12);
+    // Held at 45 °C it needs 2 W/K · 25 K and what the slow mass takes: 1 W/K.
+    const row = record.times.findIndex((time) => time > 9000);
+    const powerOf = (name: string): number => record.bedPowers.values[row * 2 + record.bedPowers.names.indexOf(name)]!;
+    const slow = valueAt(temperatureSeries(record, 'slow'), record.times[row]!);
+    expect(powerOf('second')).toBeCloseTo(50 + (318.15 - slow), 6);
+    expect(powerOf('first')).toBe(0);
+  });
+
+  it('exact: at one set-point both hold it together, each within its power', () => {
+    const record = both([30, 318.15], [40, 318.15]);
+    const mass = temperatureSeries(record, 'mass');
+    const power = (name: string, time: number): number => valueAt(seriesOf(record.times, record.bedPowers, name), time);
+    expect(valueAt(mass, 3999)).toBe(318.15);
+    for (const time of [3900, 12000]) {
+      expect(power('first', time) + power('second', time)).toBeCloseTo(50, 6);
+      expect(power('first', time)).toBeLessThanOrEqual(30 + 1e-6);
+      expect(power('second', time)).toBeLessThanOrEqual(40 + 1e-6);
+    }
+    // Alone, the second sinks towards 20 + 40/2.
+    expect(valueAt(mass, 7900) - 273.15).toBeCloseTo(40 + 5 * Math.exp(-3900 / 1000), 2);
+    expect(Math.abs(record.ledger!.heat.closure)).toBeLessThan(1e-12);
+    expect(record.events.length).toBeLessThan(30);
+  });
+});
+
 describe('thermostats', () => {
   it('exact: a heater cycles between two levels at the times of its exponentials', () => {
     const network = heated(100, {

@@ -49,18 +49,18 @@ export function freeze(heat: HeatNetwork, state: HeatState, air: AirState, y: Fl
   }
 }
 
-/** Assembles the matrix for 1/(γh) = `inverse`, keeps the slots in `held` where they are, and factors it. */
+/** Assembles the matrix for 1/(γh) = `inverse`, keeps the slots that have a `holder` where they are, and factors it. */
 export function assembleHeat(
   heat: HeatNetwork,
   state: HeatState,
   y: Float64Array,
   inverse: number,
-  held: Uint8Array,
+  holder: Int32Array,
 ): void {
   fill(heat, state, y, inverse);
   for (let m = 0; m < heat.bedRows.length; m += 1) {
     const { row } = heat.bedRows[m]!;
-    if (row >= 0 && held[row] === 1) holdBedRow(heat, state, m);
+    if (row >= 0 && holder[row] === m) holdBedRow(heat, state, m);
   }
   factor(heat.layout.pattern, state.matrix);
 }

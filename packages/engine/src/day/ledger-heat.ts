@@ -183,11 +183,11 @@ function carriedIn({ plant, air, heat }: Day, y: Float64Array, reference: number
 }
 
 /** Change of the power that held beds need when the temperatures change by `u`. */
-function heldSlope({ plant, heat, bedState }: Day, u: Float64Array): number {
+function heldSlope({ plant, heat, bedState, holder }: Day, u: Float64Array): number {
   let power = 0;
   for (let m = 0; m < bedState.length; m += 1) {
-    if (bedState[m] !== HOLDING) continue;
-    const { columns } = plant.heat.bedRows[m]!;
+    const { columns, row: slot } = plant.heat.bedRows[m]!;
+    if (bedState[m] !== HOLDING || holder[slot] !== m) continue;
     const row = heat.frozenBedRows[m]!;
     // The matrix holds minus the slopes of the heat into the bed; what flows in less, the bed has to add.
     for (let k = 0; k < columns.length; k += 1) power += row[k]! * u[columns[k]!]!;

@@ -83,7 +83,7 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
   const { plant, y, c } = day;
   const inverse = 1 / (method.gamma * length);
   const hasCells = plant.transport.count > 0;
-  assembleHeat(plant.heat, day.heat, y, inverse, day.held);
+  assembleHeat(plant.heat, day.heat, y, inverse, day.holder);
   if (hasCells) assembleTransport(plant.transport, day.transport, inverse);
   const drifts = setDrifts(day, step);
   for (let i = 0; i < method.stages; i += 1) {
@@ -218,7 +218,7 @@ function solveHeatStage(
   drifts: boolean,
 ): void {
   const { method, heatStages: u } = step;
-  const { plant, held, heat } = day;
+  const { plant, holder, heat } = day;
   const { layout, capacity, bedRows } = plant.heat;
   const { unknowns, firstFixed, slots } = layout;
   const base = i * slots;
@@ -227,7 +227,7 @@ function solveHeatStage(
   if (drifts) for (let k = 0; k < unknowns; k += 1) u[base + k] = u[base + k]! + moved * step.heatDrift[k]!;
   for (let m = 0; m < bedRows.length; m += 1) {
     const { row } = bedRows[m]!;
-    if (row >= 0 && held[row] === 1) u[base + row] = 0;
+    if (row >= 0 && holder[row] === m) u[base + row] = 0;
   }
   for (let k = 0; k < step.starSlots.length; k += 1) u[base + step.starSlots[k]!] = 0;
   solve(layout.pattern, heat.matrix, u, base);

@@ -69,11 +69,16 @@ function setModes(day: Day): void {
 
 export function setBed(day: Day, m: number, state: number): void {
   const { bedSlot, name, powerMax } = day.plant.controls.machines[m]!;
-  day.held[bedSlot] = state === HOLDING ? 1 : 0;
   day.bedPower[m] = state === HEATING ? powerMax : 0;
-  if (state === day.bedState[m]) return;
+  const changed = state !== day.bedState[m];
   day.bedState[m] = state;
-  say(day, name, BED_WORDS[state]!);
+  day.holder[bedSlot] = state === HOLDING ? m : holderOf(day, bedSlot);
+  if (changed) say(day, name, BED_WORDS[state]!);
+}
+
+/** Who holds the slot now: the bed of another machine may be at its set-point in the same place. */
+function holderOf(day: Day, slot: number): number {
+  return day.plant.controls.machines.findIndex(({ bedSlot }, m) => bedSlot === slot && day.bedState[m] === HOLDING);
 }
 
 /** Puts the bed exactly on its set-point and keeps it there. */

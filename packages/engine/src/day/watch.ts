@@ -43,7 +43,9 @@ export function findEvents(day: Day, step: Step, watch: Watch, length: number, s
     const { bedSlot, powerMax } = machines[m]!;
     let share = NEVER;
     const state = day.bedState[m];
-    if (state === HEATING) share = slotCrossing(day, step, watch, length, bedSlot, day.bedSet[m]!, true);
+    // Where another bed holds the place, it neither warms nor cools.
+    if (state !== HOLDING && bedSlot >= 0 && day.holder[bedSlot]! >= 0) share = NEVER;
+    else if (state === HEATING) share = slotCrossing(day, step, watch, length, bedSlot, day.bedSet[m]!, true);
     else if (state === COASTING) share = slotCrossing(day, step, watch, length, bedSlot, day.bedSet[m]!, false);
     else if (state === HOLDING) share = powerCrossing(startPower[m]!, day.bedPower[m]!, powerMax);
     watch.share[thermostats.length + m] = share;
