@@ -191,6 +191,30 @@ describe('simulateDay', () => {
     expect(celsiusAt(record, 'bay', 20000)).toBeCloseTo(21 + 100 / 10.06, 5);
   });
 
+  it('exact: air that a step too long would take below 0 K ends as warm as its heat makes it', () => {
+    // Two closed zones over one another, which a hole turns over the faster the more they differ: not at all at first.
+    const network = networkOf({
+      duration: 7200,
+      zones: [freeZone('low', 21, 554), freeZone('high', 21, 554, { zRef: 0.96 })],
+      heatSources: [{ name: 'lamp', node: 'low', watts: 104, active: { windows: [[1800, 2800]] } }],
+      paths: [orifice('hole', 'low', 'high', 0.96, 0.286)],
+      exchanges: [
+        {
+          name: 'turning over',
+          a: 'low',
+          b: 'high',
+          active: 'always',
+          law: { kind: 'horizontal-opening', area: 0.286, round: false, coefficient: 0.1 },
+        },
+      ],
+    });
+    const record = simulateDay(network, { ledger: true });
+    const wanted = 21 + (104 * 1000) / (2 * 554);
+    expect(celsiusAt(record, 'low', 7200)).toBeCloseTo(wanted, 1);
+    expect(0.5 * (celsiusAt(record, 'low', 7200) + celsiusAt(record, 'high', 7200))).toBeCloseTo(wanted, 9);
+    expect(Math.abs(record.ledger!.heat.closure)).toBeLessThan(1e-12);
+  });
+
   it('property: a duration of nothing gives the first moment', () => {
     const record = simulateDay(networkOf({ duration: 0, zones: [heldZone('room', 21), freeZone('bay', 40, 100)] }));
     expect([...record.times]).toEqual([0]);

@@ -93,6 +93,7 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
       const time = day.moment.time + method.node[i]! * length;
       combine(stageY, y, method.a[i]!, heatStages, i);
       if (hasCells) combine(stageC, c, method.a[i]!, cellStages, i);
+      if (impossible(day, stageY)) return Number.POSITIVE_INFINITY;
       evaluate(day, stageY, stageC, time, stageHeat, stageCells);
       heatRate = stageHeat;
       cellRate = stageCells;
@@ -110,6 +111,16 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
   }
   // A step so bad that numbers overflow is a step to be tried shorter.
   return Number.isNaN(error) ? Number.POSITIVE_INFINITY : error;
+}
+
+/** Whether a stage of a step far too long has overshot below 0 K, where air has no density and no flow can be sought. */
+function impossible({ plant }: Day, y: Float64Array): boolean {
+  const { zoneSlot, layout } = plant.heat;
+  for (let z = 0; z < zoneSlot.length; z += 1) {
+    const slot = zoneSlot[z]!;
+    if (slot < layout.firstFixed && !(y[slot]! > 0)) return true;
+  }
+  return false;
 }
 
 /** Evaluates the rates at the end of the step. */
