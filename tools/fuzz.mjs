@@ -1,13 +1,12 @@
-// npm run fuzz -- --count 20000 --seed 1: random cabinets through the whole pipeline, over worker threads.
+// npm run fuzz -- --count 20000 --seed 1: random cabinets through the whole pipeline, over several processes.
 // --write keeps the result in docs/fuzz.md (interrupt it, and what was done until then counts); --peaks 500 compares the peaks of that many with an exact run;
 // --only 28 shows one cabinet and its outcome, --smallest takes out of it whatever its fault does not need.
 
-import { execFileSync } from 'node:child_process';
+import { execFileSync, fork } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { Worker } from 'node:worker_threads';
 import { cabinetText } from './fuzz/cabinet-text.mjs';
 import { smallest } from './fuzz/shrink.mjs';
 import { report, tooSeldom, totalsOf } from './fuzz/totals.mjs';
@@ -24,8 +23,8 @@ const { values } = parseArgs({
     write: { type: 'boolean', default: false },
   },
 });
-/** A day stops itself after 60 s, its exact run after as long again; who is silent for longer has lost its way, s. */
-const SILENCE = 150;
+/** A day stops itself after 60 s of the processor; who is silent for much longer, however busy the machine, has lost its way, s. */
+const SILENCE = 1800;
 const [seed, count, peaks] = [values.seed, values.count, values.peaks].map(Number);
 
 if (values.only === undefined) await many();
@@ -60,19 +59,22 @@ function outcomesOf() {
       if (outcomes.length === count) resolve(outcomes);
     };
     const hire = () => {
-      const worker = new Worker(new URL('./fuzz/worker.mjs', import.meta.url), { workerData: { seed } });
+      const worker = fork(join(import.meta.dirname, 'fuzz/worker.mjs'), [String(seed)]);
       let watch;
       const hand = () => {
-        if (next >= count) return void worker.terminate();
+        if (next >= count) return void worker.disconnect();
         const number = next++;
-        worker.postMessage({ number, peaks: number < peaks });
+        worker.send({ number, peaks: number < peaks });
         watch = setTimeout(() => {
-          worker.terminate();
+          worker.kill('SIGKILL');
           keep({ number, faults: [`hung: no answer after ${SILENCE} s`], met: [] });
           hire();
         }, 1000 * SILENCE);
       };
       worker.on('error', reject);
+      worker.on('exit', (code) => {
+        if (code !== null && code !== 0) reject(new Error(`A process that tried cabinets ended with ${code}`));
+      });
       worker.on('message', (outcome) => {
         clearTimeout(watch);
         keep(outcome);

@@ -1,8 +1,9 @@
-// A worker thread that tries the cabinets whose numbers it is given.
+// A process that tries the cabinets whose numbers it is given; one of its own, so that its processor time is known.
 
-import { parentPort, workerData } from 'node:worker_threads';
 import { tryCabinet } from './try-cabinet.mjs';
 
-parentPort?.on('message', ({ number, peaks }) => {
-  parentPort?.postMessage(tryCabinet(workerData.seed, number, { peaks }));
+const seed = Number(process.argv[2]);
+
+process.on('message', ({ number, peaks }) => {
+  process.send(tryCabinet(seed, number, { peaks }));
 });
