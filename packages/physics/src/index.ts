@@ -16,6 +16,8 @@ export {
   nusseltTallGap,
   nusseltUprightGap,
 } from './air-gap.ts';
+export { type BeamAnswer, type BeamEnds, type BeamLoad, pointSag, simpleBeam, spreadSag } from './beam.ts';
+export { beamFrequency, sagFrequency } from './beam-frequency.ts';
 export { type BoxSize, type Panel, skinJoints, skinPanels } from './box-panels.ts';
 export { type CabinetAndRoom, settledTogether, type TwoConcentrations, togetherAfter } from './cabinet-and-room.ts';
 export { breakthroughTime, carbonAffinity, carbonRate, freshPenetration } from './carbon-bed.ts';
@@ -44,6 +46,8 @@ export {
 export { gradedLines, type Section, type SectionResult, type SectionSurface, solveSection } from './conduction-2d.ts';
 export * from './constants.ts';
 export { crackFlow, crackSlope, leakageAreaLaw, type PowerLaw, smoothCrackFlow } from './crack.ts';
+export { finalSag } from './creep.ts';
+export { type PlyStiffness, plywoodStiffness } from './cross-ply.ts';
 export { type Curve, type CurvePoint, curveAt, curveSlope, monotoneCurve, straightCurve } from './curve.ts';
 export { type Contact, statesThatStayOn } from './cut-off-chain.ts';
 export {
@@ -152,6 +156,14 @@ export {
   vapourPressure,
 } from './humid-air.ts';
 export {
+  forcedAmplitude,
+  hystereticTransmissibility,
+  naturalFrequency,
+  neededDeflection,
+  padStiffness,
+  transmissibility,
+} from './isolator.ts';
+export {
   mergedJetVelocity,
   ROUND_JET_DECAY,
   roundJetCore,
@@ -198,6 +210,7 @@ export {
 export { blackEmission, parallelExchange, radiationFilm, radiationToRoom } from './radiation.ts';
 export { type FaceRadiation, type RadiatingFace, radiosity } from './radiosity.ts';
 export type { Resistance } from './resistance.ts';
+export { type BendingSection, bendingSection, bendingStress, type SectionPart } from './section.ts';
 export {
   airStepShare,
   planeSourceRise,
@@ -206,7 +219,6 @@ export {
   surfaceStepShare,
   type ThickBody,
 } from './semi-infinite.ts';
-export { insideTolerance, SAW_CUT, sandedTolerance, sheetMovement, type Tolerance } from './sheet-tolerance.ts';
 export {
   partsInLength,
   type Sheet as CuttingSheet,
@@ -214,6 +226,7 @@ export {
   type SheetPart,
   sheetsFor,
 } from './sheet-cutting.ts';
+export { insideTolerance, SAW_CUT, sandedTolerance, sheetMovement, type Tolerance } from './sheet-tolerance.ts';
 export {
   exchangeUnderPressure,
   FLOODING_SHAPE,
@@ -221,6 +234,7 @@ export {
   holeExchangeByShape,
   shelfHoleExchange,
 } from './shelf-hole.ts';
+export { type PinStress, pinStress, plywoodEmbedment } from './shelf-pin.ts';
 export { captureVelocity, sinkVelocity } from './sink.ts';
 export { type SlabShares, slabCooling, type WallResponse, wallStepResponse } from './slab.ts';
 export { molarPolarisation, type Solvent, type SolventName, solventSaturation, solvents } from './solvent.ts';
@@ -235,6 +249,7 @@ export {
   SOUND_SPEED,
 } from './sound-level.ts';
 export { heatDrivenStack, neutralLevel, stackFlow, stackOutflow, stackPressure, type TwoOpenings } from './stack.ts';
+export { reversalFrequency, stepFrequency, strokeAt } from './stroke.ts';
 export {
   doorSwingVolume,
   doorwayExchange,
@@ -242,5 +257,7 @@ export {
   type TwoWayFlow,
   tallOpeningFlow,
 } from './tall-opening.ts';
+export { hingePull, type StandingMass, tiltLimit, tippingPush, tipRatio } from './tipping.ts';
+export { type SpringMass, twoMassFrequencies, twoMassTransmission } from './two-masses.ts';
 export type { TypicalRange } from './typical-range.ts';
 export { cornerViewFactor, parallelViewFactor } from './view-factors.ts';

@@ -8,7 +8,8 @@ describe('aWeighting', () => {
   it('exact: nothing at 1000 Hz', () => {
     expect(aWeighting(1000)).toBe(0);
     expect(exactOctaveBands[4]).toBeCloseTo(1000, 9);
-    for (const [band, exact] of exactOctaveBands.entries()) expect(Math.abs(exact / octaveBands[band]! - 1)).toBeLessThan(0.01);
+    for (const [band, exact] of exactOctaveBands.entries())
+      expect(Math.abs(exact / octaveBands[band]! - 1)).toBeLessThan(0.01);
   });
 
   it('limit: falls 80 dB for a tenth of a very low frequency', () => {
