@@ -45,6 +45,15 @@ const labels: readonly (readonly [RegExp, string])[] = [
   [/^paths\.(.+)\.windCoefficient$/, 'wind at $1'],
   [/^sensors\.(.+)\.offset$/, 'error of sensor $1'],
   [/^sensors\.(.+)\.lag$/, 'lag of sensor $1'],
+  [/^light\.reflectances\.(.+)$/, 'light thrown back by $1'],
+  [/^light\.chamberLamps\.(.+)$/, 'light of the lamp in the chamber of $1'],
+  [/^light\.lamps\.(.+)\.flux$/, 'light of $1'],
+  [/^light\.lamps\.(.+)\.at\.1$/, 'distance of $1 from the front'],
+  [/^light\.lamps\.(.+)\.pulsation\.ripple$/, 'ripple of $1'],
+  [/^cameras\.(.+)\.iso$/, 'ISO speed of $1'],
+  [/^cameras\.(.+)\.aperture$/, 'f-number of $1'],
+  [/^cameras\.(.+)\.readout$/, 'readout time of $1'],
+  [/^cameras\.(.+)\.subjectSpeed$/, 'speed of what $1 looks at'],
   [/^days\.(.+)\.jobs\.(.+)\.mass$/, 'filament of $2 on $1'],
   [/^days\.(.+)\.jobs\.(.+)\.partSize$/, 'size of the part of $2 on $1'],
   [/^protection\.combustion\.(.+)$/, 'heat of combustion of $1'],
@@ -138,6 +147,9 @@ const SECTIONS: ReadonlySet<string> = new Set([
   'people',
   'materials',
   'bays',
+  'light',
+  'lamps',
+  'cameras',
 ]);
 
 /** `exhaustFilter` as `exhaust filter`; ids stay as they are. */

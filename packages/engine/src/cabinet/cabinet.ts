@@ -5,6 +5,7 @@ import type { Profile } from '../units/profile.ts';
 import type { Carcass, Costs } from './costs.ts';
 import type { Fit } from './fit.ts';
 import type { Fittings } from './fittings.ts';
+import type { Camera, Light } from './light.ts';
 import type { Protection } from './protection.ts';
 import type { CabinetSound, Muffler } from './sound.ts';
 import type { Standing, Structure } from './structure.ts';
@@ -391,6 +392,8 @@ export interface Cabinet {
   readonly paths: Readonly<Record<string, CabinetPath>>;
   readonly sensors: Readonly<Record<string, SensorPart>>;
   readonly heats: Readonly<Record<string, HeatPart>>;
+  readonly light: Light;
+  readonly cameras: Readonly<Record<string, Camera>>;
   readonly days: Readonly<Record<string, Day>>;
   readonly structure: Structure;
   readonly sound: CabinetSound;

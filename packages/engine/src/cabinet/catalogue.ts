@@ -53,6 +53,8 @@ export const partGroups: readonly PartGroup[] = [
   'machines',
   'heats',
   'materials',
+  'finishes',
+  'cameras',
 ];
 
 function readEntry(group: PartGroup, kind: string, written: unknown): unknown {

@@ -83,7 +83,16 @@ export type DefaultName =
   | 'armFrequency'
   | 'cameraDistance'
   | 'cameraSees'
-  | 'cameraPixels';
+  | 'cameraPixels'
+  | 'lampEfficacy'
+  | 'lampFromFront'
+  | 'rippleDepth'
+  | 'boardReflectance'
+  | 'machineReflectance'
+  | 'cameraIso'
+  | 'cameraAperture'
+  | 'cameraReadout'
+  | 'subjectSpeed';
 
 /** What a room's temperature is worth when somebody writes one number for the whole day, K. Common practice, from memory. */
 export const ROOM_TEMPERATURE_DOUBT = 1;
@@ -210,4 +219,16 @@ export const defaults: Readonly<Record<DefaultName, Assumption>> = {
   cameraSees: normal(0.35, 0.28, 0.45, 'bed and a margin round it'),
   cameraPixels: normal(1920, 1900, 1940, `a usual picture; ${MEMORY}`),
   doorStandsIn: normal(0.004, 0, 0.018, `a leaf before the carcass, to one that lies in it; ${MEMORY}`),
+  /** lm/W */
+  lampEfficacy: decades(90, 65, 120, `bare strips and small panels; ${MEMORY}`),
+  /** Of the bay's depth. */
+  lampFromFront: normal(0.15, 0.05, 0.5, 'under the ceiling behind the front, where most people fix a lamp'),
+  rippleDepth: decades(0.15, 0.02, 0.6, `a small LED lamp on the mains; ${MEMORY}`),
+  boardReflectance: decades(0.4, 0.15, 0.7, 'a board of your own that does not say how bright it is'),
+  machineReflectance: decades(0.15, 0.06, 0.4, `black to grey frames, black plates; ${MEMORY}`),
+  cameraIso: decades(800, 400, 1600, `a small camera before its pictures get grainy; ${MEMORY}`),
+  cameraAperture: normal(2.2, 1.8, 2.8, `lens of a small camera; ${MEMORY}`),
+  cameraReadout: normal(0.03, 0.015, 0.045, `rows of a small camera are read one after another; ${MEMORY}`),
+  /** m/s */
+  subjectSpeed: decades(0.1, 0.05, 0.2, `nozzle of an ordinary print; ${MEMORY}`),
 };

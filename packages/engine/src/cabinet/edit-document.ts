@@ -33,6 +33,7 @@ const PART_MAPS: readonly string[] = [
   'air',
   'sensors',
   'heats',
+  'cameras',
   'days',
   'people',
   'cabinet.doors',

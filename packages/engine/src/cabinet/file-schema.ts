@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { carcassOptionSchema, costsSchema } from './costs-schema.ts';
 import { hangFields } from './fit-schema.ts';
 import { fittingPartSchema } from './fittings-schema.ts';
+import { cameraFields, cameraSchema, finish, finishFields, reflectance } from './light-schema.ts';
 import {
   heatFields,
   heatSchema,
@@ -124,6 +125,7 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       air: later(() => mapOf(pathSchema(), 'ways for air', 'air path')).optional(),
       sensors: later(() => mapOf(sensorSchema(), 'thermometers', 'sensor')).optional(),
       heats: later(() => mapOf(heatSchema(), 'lamps, driers, heaters', 'source of heat')).optional(),
+      cameras: later(() => mapOf(cameraSchema(), 'cameras that look at prints', 'camera')).optional(),
       days: later(() => mapOf(daySchema(), 'days to be looked at', 'day')),
       parts: later(() => partsSchema()).optional(),
       overrides: mapAny('what replaces a derived quantity, by its path').optional(),
@@ -224,6 +226,7 @@ function doorSchema(): Schema<DoorSpec> {
       sun: course('irradiance', 'sun on the pane', { from: 0, to: 1400 }).optional(),
       hinges: hingesSchema().optional(),
       ...hangFields,
+      finish: finish('how its inner face looks').optional(),
     },
     'a door',
   );
@@ -235,6 +238,7 @@ function carcassSchema(): Schema<CabinetSpec> {
       'made-of': build('this face').optional(),
       against: word(['room', 'wall', 'floor'], 'what its outer side looks at').optional(),
       gap: quantity('length', 'air gap to that wall or floor', { from: 0, to: 2 }).optional(),
+      finish: finish('how it looks inside').optional(),
     },
     'a face of the cabinet',
   );
@@ -267,6 +271,7 @@ function carcassSchema(): Schema<CabinetSpec> {
         to: 0.05,
       }).optional(),
       lining: liningSchema().optional(),
+      finish: finish('how faces and shelves look inside').optional(),
     },
     'the carcass',
   ) as unknown as Schema<CabinetSpec>;
@@ -290,6 +295,7 @@ function shelfSchema(): Schema<NonNullable<FileSpec['shelves']>[string]> {
       'made-of': build('the board').optional(),
       holes: mapOf(holeSchema(), 'holes in it', 'hole').optional(),
       ...shelfHoldFields,
+      finish: finish('how both its faces look').optional(),
     },
     'a board between two bays',
   );
@@ -378,6 +384,7 @@ function buildPartsSchema(): Schema<PartsSpec> {
       sheet: sizes(2, 'length x width of the sheet in which it is sold').optional(),
       ...boardStrengthFields,
       ...boardSoundFields,
+      reflectance: reflectance().optional(),
       ...entryFields,
     },
     'a board or pane',
@@ -427,6 +434,12 @@ function buildPartsSchema(): Schema<PartsSpec> {
       ).optional(),
       materials: later(() =>
         mapOf(thing({ ...materialFields, ...entryFields }, 'a filament'), 'filaments', 'material'),
+      ).optional(),
+      finishes: later(() =>
+        mapOf(thing({ ...finishFields, ...entryFields }, 'a finish'), 'finishes of faces', 'finish'),
+      ).optional(),
+      cameras: later(() =>
+        mapOf(thing({ ...cameraFields, ...entryFields }, 'a kind of camera'), 'kinds of cameras', 'kind of camera'),
       ).optional(),
     },
     'parts of your own, in the form of the catalogue',

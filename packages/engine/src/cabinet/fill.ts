@@ -6,11 +6,13 @@ import type { Cabinet, Factors, Option } from './cabinet.ts';
 import { type Assumption, defaults } from './defaults.ts';
 import { splitPath } from './edit-path.ts';
 import { fillHeats, fillPaths, fillSensors } from './fill-air.ts';
+import { fillCameras } from './fill-cameras.ts';
 import { fillBays, fillDoors, fillFaces, fillInside, fillPartitions } from './fill-carcass.ts';
 import { fillCarcasses, fillCosts } from './fill-costs.ts';
 import { fillDays } from './fill-days.ts';
 import { fillFit } from './fill-fit.ts';
 import { fillFittings } from './fill-fittings.ts';
+import { fillLight } from './fill-light.ts';
 import { fillMachines } from './fill-machines.ts';
 import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
 import { fillPrices } from './fill-prices.ts';
@@ -49,6 +51,8 @@ export function fillCabinet(
   const currency = spec.currency ?? 'EUR';
   const days = fillDays(spec, materials, ledger);
   const people = fillPeople(spec, ledger, inside);
+  const machines = fillMachines(spec, ledger);
+  const heats = fillHeats(spec, ledger);
   const cabinet: Cabinet = {
     title: spec.title ?? 'Cabinet',
     currency,
@@ -56,10 +60,12 @@ export function fillCabinet(
     outdoors: fillOutdoors(spec, ledger),
     people,
     ...carcass,
-    machines: fillMachines(spec, ledger),
+    machines,
     materials,
     sensors: fillSensors(spec, bays, ledger),
-    heats: fillHeats(spec, ledger),
+    heats,
+    light: fillLight(spec, { ...carcass, machines, heats }, ledger),
+    cameras: fillCameras(spec, machines, ledger),
     days,
     structure: fillStructure(spec, carcass, ledger),
     sound: fillSound(spec, shellLayers(carcass), Object.keys(people), ledger),

@@ -3,6 +3,7 @@
 import { contaminants } from './contaminants.ts';
 import { control } from './control-schema.ts';
 import { motionSchema } from './fit-schema.ts';
+import { finish, lampFields, lampPlaceFields } from './light-schema.ts';
 import { emissionsSchema } from './part-schema.ts';
 import {
   amounts,
@@ -97,6 +98,7 @@ export function machineSchema(): Schema<MachineSpec> {
       bay: name('bay in which it stands').optional(),
       at: place(2, 'centre of its footprint from the left front corner of the bay').optional(),
       'stands-on': standsOn().optional(),
+      finish: finish('how frame and bed look').optional(),
       ...machineFields,
     },
     'a printer',
@@ -124,6 +126,7 @@ export const heatFields: FieldsOf<HeatKindSpec> = {
   power: watts('electrical power').optional(),
   holds: celsius('air temperature that a heater holds').optional(),
   water: quantity('water-rate', 'water given off while on', { from: 0, to: 0.001 }).optional(),
+  ...lampFields,
 };
 
 export function heatSchema(): Schema<HeatSpec> {
@@ -132,6 +135,7 @@ export function heatSchema(): Schema<HeatSpec> {
       kind: name('kind of the catalogue').optional(),
       bay: name('bay in which it is').optional(),
       control: control('when it is on').optional(),
+      ...lampPlaceFields,
       ...heatFields,
     },
     'lamp, drier or heater',

@@ -7,6 +7,7 @@ import { checkAir } from './check-air.ts';
 import { checkCarcass } from './check-carcass.ts';
 import { checkDays, checkMachines, checkRegistries } from './check-days.ts';
 import { checkFittings } from './check-fittings.ts';
+import { checkLight } from './check-light.ts';
 import { checkOptions, placeOfOption } from './check-options.ts';
 import { checkCosts, checkProtection } from './check-protection.ts';
 import { checkSound } from './check-sound.ts';
@@ -73,6 +74,7 @@ function understand(tree: SourceTree): {
   checkMachines(check);
   checkAir(check);
   checkFittings(check);
+  checkLight(check);
   checkDays(check);
   checkSound(check);
   checkRegistries(check);

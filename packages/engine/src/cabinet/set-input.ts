@@ -23,6 +23,8 @@ const ends: Readonly<Record<string, readonly [number, number]>> = {
   damping: [0.005, 1],
   stiffening: [1, 10],
   usableStrain: [0.01, 1],
+  ripple: [0, 1],
+  duty: [0.01, 1],
 };
 
 /** Numbers that may be below 0. */
@@ -76,7 +78,7 @@ function keyAt(node: object, rest: string): string | undefined {
 function withinNature(path: string, value: number): number {
   const segments = path.split('.');
   const name = segments.at(-1)!;
-  const isShare = /\.(?:efficiency|exhaustFilter|recirculationFilter)\./.test(path);
+  const isShare = /\.(?:efficiency|exhaustFilter|recirculationFilter|reflectances)\./.test(path);
   const range = isShare ? ([0, 1] as const) : ends[name];
   if (range !== undefined) return Math.min(Math.max(value, range[0]), range[1]);
   return signed.has(name) || segments[0] === 'people' ? value : Math.max(value, 0);

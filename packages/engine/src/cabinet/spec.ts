@@ -7,6 +7,7 @@ import type { FaceName, Section } from './cabinet.ts';
 import type { CarcassSpec, CostsSpec } from './costs-schema.ts';
 import type { HangSpec, MotionSpec } from './fit-schema.ts';
 import type { FittingPartSpec } from './fittings-schema.ts';
+import type { CameraKindSpec, CameraSpec, FinishSpec, LampKindSpec, LampPlaceSpec } from './light-spec.ts';
 import type { ProtectionSpec } from './protection-schema.ts';
 import type {
   BoardSoundSpec,
@@ -78,6 +79,7 @@ export interface FaceSpec {
   readonly 'made-of'?: Maybe<BuildSpec>;
   readonly against?: Maybe<'room' | 'wall' | 'floor'>;
   readonly gap?: Given;
+  readonly finish?: Maybe<string>;
 }
 
 export interface DoorSpec extends HangSpec {
@@ -89,6 +91,7 @@ export interface DoorSpec extends HangSpec {
   readonly 'seal-depth'?: Given;
   readonly sun?: Maybe<Course>;
   readonly hinges?: Maybe<HingesSpec>;
+  readonly finish?: Maybe<string>;
 }
 
 export interface CabinetSpec extends CarcassStandingSpec {
@@ -100,6 +103,7 @@ export interface CabinetSpec extends CarcassStandingSpec {
   readonly 'joint-gap'?: Given;
   readonly tolerance?: Given;
   readonly lining?: Maybe<LiningSpec>;
+  readonly finish?: Maybe<string>;
 }
 
 export interface BaySpec {
@@ -112,6 +116,7 @@ export interface ShelfSpec extends ShelfHoldSpec {
   readonly between: readonly string[];
   readonly 'made-of'?: Maybe<BuildSpec>;
   readonly holes?: Maybe<Named<HoleSpec>>;
+  readonly finish?: Maybe<string>;
 }
 
 export interface HoleSpec {
@@ -183,6 +188,7 @@ export interface MachineSpec extends MachineKindSpec {
   readonly bay?: Maybe<string>;
   readonly at?: Maybe<Lengths>;
   readonly 'stands-on'?: Maybe<StandsOnSpec>;
+  readonly finish?: Maybe<string>;
 }
 
 export interface MaterialSpec {
@@ -306,14 +312,14 @@ export interface SensorSpec {
   readonly lag?: Given;
 }
 
-export interface HeatKindSpec {
+export interface HeatKindSpec extends LampKindSpec {
   readonly what?: Maybe<'lamp' | 'drier' | 'heater' | 'other'>;
   readonly power?: Given;
   readonly holds?: Given;
   readonly water?: Given;
 }
 
-export interface HeatSpec extends HeatKindSpec {
+export interface HeatSpec extends HeatKindSpec, LampPlaceSpec {
   readonly kind?: Maybe<string>;
   readonly bay?: Maybe<string>;
   readonly control?: Maybe<ControlSpec>;
@@ -354,6 +360,7 @@ export interface BoardSpec extends BoardStrengthSpec, BoardSoundSpec {
   readonly sunlight?: Given;
   readonly 'heat-of-combustion'?: Given;
   readonly sheet?: Maybe<Lengths>;
+  readonly reflectance?: Given;
   readonly price?: Maybe<Money>;
 }
 
@@ -382,6 +389,8 @@ export interface PartsSpec {
   readonly machines?: Maybe<Named<MachineKindSpec & Entry>>;
   readonly heats?: Maybe<Named<HeatKindSpec & Entry>>;
   readonly materials?: Maybe<Named<MaterialSpec & Entry>>;
+  readonly finishes?: Maybe<Named<FinishSpec & Entry>>;
+  readonly cameras?: Maybe<Named<CameraKindSpec & Entry>>;
 }
 
 export interface EditSpec {
@@ -410,6 +419,7 @@ export interface FileSpec {
   readonly air?: Maybe<Named<PathSpec>>;
   readonly sensors?: Maybe<Named<SensorSpec>>;
   readonly heats?: Maybe<Named<HeatSpec>>;
+  readonly cameras?: Maybe<Named<CameraSpec>>;
   readonly days: Named<DaySpec>;
   readonly parts?: Maybe<PartsSpec>;
   readonly overrides?: Maybe<Readonly<Record<string, string | number>>>;

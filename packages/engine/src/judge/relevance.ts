@@ -68,6 +68,8 @@ const OF_ONE_TRADE: readonly (readonly [start: string, trade: string])[] = [
   ['protection.', 'fire'],
   ['costs.', 'cost'],
   ['fittings.', 'fittings'],
+  ['light.', 'light'],
+  ['cameras.', 'light'],
 ];
 
 function ofOneTrade(path: string): string | undefined {

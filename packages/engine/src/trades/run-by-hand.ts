@@ -189,6 +189,17 @@ export const cabinetByHand: Cabinet = {
     feet: { count: 0, size: 0.04, height: 0, inset: 0 },
     wallStrap: false,
   },
+  light: {
+    reflectances: { plywood: 0.5, 'machine frames': 0.15 },
+    faces: { front: 'plywood', back: 'plywood', left: 'plywood', right: 'plywood', top: 'plywood', bottom: 'plywood' },
+    doors: { front: 'plywood' },
+    partitions: [],
+    machines: { left: 'machine frames' },
+    chambers: {},
+    lamps: {},
+    chamberLamps: {},
+  },
+  cameras: {},
   days: { usual: day },
   sound: {
     machines: { left: { printingDbA: 48, idleDbA: 30, octavesDb: [0, 0, 0, 0, 0, 0, 0, 0] } },

@@ -34,6 +34,11 @@ describe('texts for people', () => {
     ['angle', Math.PI / 3, '60 °', '60 °'],
     ['force', 2.11, '2.1 N', '0.47 lbf'],
     ['stress', 3.3e9, '3300 N/mm²', '478625 psi'],
+    ['illuminance', 300, '300 lx', '27.9 fc'],
+    ['luminous-flux', 850, '850 lm', '850 lm'],
+    ['exposure-time', 0.02, '20 ms', '20 ms'],
+    ['exposure-time', 2, '2 s', '2 s'],
+    ['frequency', 25_000, '25 kHz', '25 kHz'],
     ['number', Number.NaN, 'unknown', 'unknown'],
   ])('exact: %s %d is %s or %s', (kind, value, metric, imperial) => {
     expect(formatQuantity(kind, value)).toBe(metric);

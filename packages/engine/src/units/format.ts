@@ -66,6 +66,11 @@ const metric: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
   'mass-concentration': [{ unit: 'µg/m³', plain: 'ug/m3', decimals: 1 }],
   irradiance: [{ unit: 'W/m²', plain: 'W/m2', decimals: 0 }],
   illuminance: [{ unit: 'lx', decimals: 0 }],
+  'luminous-flux': [{ unit: 'lm', decimals: 0 }],
+  'exposure-time': [
+    { unit: 's', decimals: 1, from: 1 },
+    { unit: 'ms', decimals: 1 },
+  ],
   'sound-level': [{ unit: 'dB(A)', plain: 'dBA', decimals: 0 }],
   'energy-price': [{ unit: '/kWh', decimals: 2 }],
   money: [{ unit: '', decimals: 2 }],
@@ -122,6 +127,7 @@ const imperial: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
   'specific-energy': [{ unit: 'BTU/lb', decimals: 0 }],
   'fire-heat': [{ unit: 'BTU', decimals: 0 }],
   acceleration: [{ unit: 'in/s²', plain: 'in/s2', decimals: 1 }],
+  illuminance: [{ unit: 'fc', decimals: 1 }],
 };
 
 /** Significant digits of a value that comes out of a model; more would claim what nobody knows. */

@@ -91,6 +91,13 @@ describe('quantities', () => {
     ['sound-level', '35 dB(A)', 35],
     ['frequency', '125 Hz', 125],
     ['frequency', '2 kHz', 2000],
+    ['illuminance', '300 lx', 300],
+    ['illuminance', '30 fc', 322.9173],
+    ['luminous-flux', '1.2 klm', 1200],
+    ['exposure-time', '20 ms', 0.02],
+    ['frequency', '25 kHz', 25_000],
+    ['angle', '90°', Math.PI / 2],
+    ['angle', '45 deg', Math.PI / 4],
   ])('exact: %s %j', (kind, text, expected) => {
     const read = parseQuantity(kind, text);
     expect(read).not.toHaveProperty('mend');

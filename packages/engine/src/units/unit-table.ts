@@ -57,6 +57,8 @@ export type KindName =
   | 'mass-concentration'
   | 'irradiance'
   | 'illuminance'
+  | 'luminous-flux'
+  | 'exposure-time'
   | 'sound-level'
   | 'energy-price'
   | 'money'
@@ -362,8 +364,18 @@ const table: Readonly<Record<KindName, Kind>> = {
   },
   illuminance: {
     called: 'a brightness',
-    units: { lx: times(1), lux: times(1), klx: times(1000) },
-    offered: 'lx',
+    units: { lx: times(1), lux: times(1), klx: times(1000), fc: times(1 / FOOT ** 2) },
+    offered: 'lx or fc',
+  },
+  'luminous-flux': {
+    called: 'a luminous flux',
+    units: { lm: times(1), klm: times(1000) },
+    offered: 'lm',
+  },
+  'exposure-time': {
+    called: 'an exposure time',
+    units: { s: times(1), ms: times(0.001), us: times(1e-6) },
+    offered: 'ms or s',
   },
   'sound-level': {
     called: 'a sound level',

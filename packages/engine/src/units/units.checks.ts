@@ -33,6 +33,7 @@ const rows: readonly (readonly [KindName, string, number, string, number])[] = [
   ['force', '1 lbf', 4.448222, 'N', 5e-7],
   ['specific-energy', '1 BTU/lb', 2.326e3, 'J/kg', 5e-1],
   ['stress', '1 psi', 6.894757e3, 'Pa', 5e-4],
+  ['illuminance', '1 fc', 1.076391e1, 'lx', 5e-6],
 ];
 
 export const checks: readonly OutsideCheck[] = rows.map(([kind, text, expected, unit, tolerance]) => ({
