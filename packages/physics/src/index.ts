@@ -93,6 +93,9 @@ export {
   scaleFanPoints,
 } from './fan.ts';
 export { curvePathFlow, curvePathSlope, quadraticPathFlow, quadraticPathSlope } from './fan-path.ts';
+export { bendStrain, filamentLength, windingMass } from './filament.ts';
+export { clampedBuckling, longestGap, rodMoment } from './filament-gap.ts';
+export { pullAfterBends, spoolDrag, spoolStart } from './filament-path.ts';
 export { type FilmLaw, filmLaw, naturalFilm, type Orientation } from './film-law.ts';
 export {
   type FilterPanel,
@@ -174,8 +177,19 @@ export {
   WALL_JET_FACTOR,
 } from './jet.ts';
 export { solveLinear } from './linear-equations.ts';
+export { peakOfLoads, type SteppedLoad } from './load-steps.ts';
 export { biotNumber, coolingShare, coolingTime, naturalCoolingShare } from './lumped-cooling.ts';
+export {
+  type BreakerCurveName,
+  CONTINUOUS_TIME,
+  continuousCurrent,
+  leakageBudget,
+  lineCurrent,
+  magneticBand,
+  supplyShare,
+} from './mains.ts';
 export { meanRadiantFactors, starWeights } from './mean-radiant-star.ts';
+export { boxIngress, desiccantTime, GAS_CONSTANT_VAPOUR, strandTime, strandUptake, vapourDensity } from './moisture.ts';
 export {
   nusseltBlock,
   nusseltHotFaceDown,
@@ -261,3 +275,15 @@ export { hingePull, type StandingMass, tiltLimit, tippingPush, tipRatio } from '
 export { type SpringMass, twoMassFrequencies, twoMassTransmission } from './two-masses.ts';
 export type { TypicalRange } from './typical-range.ts';
 export { cornerViewFactor, parallelViewFactor } from './view-factors.ts';
+export {
+  ambientFactor,
+  COPPER_COEFFICIENT,
+  COPPER_RESISTIVITY,
+  copperFactor,
+  copperResistance,
+  cordCurrent,
+  flexibleResistance,
+  gaugeArea,
+  gaugeCurrent,
+  voltageDrop,
+} from './wire.ts';

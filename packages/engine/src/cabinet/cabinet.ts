@@ -3,9 +3,11 @@
 
 import type { Profile } from '../units/profile.ts';
 import type { Carcass, Costs } from './costs.ts';
+import type { Drive, SpoolPart } from './filament.ts';
 import type { Fit } from './fit.ts';
 import type { Fittings } from './fittings.ts';
 import type { Camera, Light } from './light.ts';
+import type { Mains, Power } from './power.ts';
 import type { Protection } from './protection.ts';
 import type { CabinetSound, Muffler } from './sound.ts';
 import type { Standing, Structure } from './structure.ts';
@@ -170,6 +172,8 @@ export interface Machine extends Standing {
   readonly standby: number;
   readonly frameHeatCapacity: number;
   readonly frameArea: number;
+  readonly mains: Mains;
+  readonly drive: Drive;
   readonly chamber?: Chamber;
 }
 
@@ -188,6 +192,16 @@ export interface Material {
   /** Highest air speed at the part, m/s. */
   readonly draughtLimit: number;
   readonly density: number;
+  /** K */
+  readonly glassTransition: number;
+  /** Warmest air that its spool should hang in, K. */
+  readonly spoolLimit: number;
+  /** Dampest air, 0…1, in which its spool stays dry enough. */
+  readonly humidityLimit: number;
+  /** Of the filament, Pa. */
+  readonly elasticModulus: number;
+  /** Strain of the outer fibre that it bears in a bend. */
+  readonly bendStrain: number;
   /** Units per second while printing: 'particles' 1/s, vapours µg/s. */
   readonly emissions: Readonly<Record<string, EmissionSpread>>;
 }
@@ -394,6 +408,8 @@ export interface Cabinet {
   readonly heats: Readonly<Record<string, HeatPart>>;
   readonly light: Light;
   readonly cameras: Readonly<Record<string, Camera>>;
+  readonly power: Power;
+  readonly spools: Readonly<Record<string, SpoolPart>>;
   readonly days: Readonly<Record<string, Day>>;
   readonly structure: Structure;
   readonly sound: CabinetSound;

@@ -1,13 +1,10 @@
 // What is assumed where a file says nothing: each value with its spread from the 10th to the 90th percentile, and why.
 // One table, so that a person can read at one place what the program takes for granted.
 
-export interface Assumption {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-  readonly shape: 'normal' | 'log-normal';
-  readonly why: string;
-}
+import type { Assumption } from './assumption.ts';
+import { type PowerDefaultName, powerDefaults } from './power-defaults.ts';
+
+export type { Assumption } from './assumption.ts';
 
 export type DefaultName =
   | 'roomWidth'
@@ -92,7 +89,8 @@ export type DefaultName =
   | 'cameraIso'
   | 'cameraAperture'
   | 'cameraReadout'
-  | 'subjectSpeed';
+  | 'subjectSpeed'
+  | PowerDefaultName;
 
 /** What a room's temperature is worth when somebody writes one number for the whole day, K. Common practice, from memory. */
 export const ROOM_TEMPERATURE_DOUBT = 1;
@@ -231,4 +229,5 @@ export const defaults: Readonly<Record<DefaultName, Assumption>> = {
   cameraReadout: normal(0.03, 0.015, 0.045, `rows of a small camera are read one after another; ${MEMORY}`),
   /** m/s */
   subjectSpeed: decades(0.1, 0.05, 0.2, `nozzle of an ordinary print; ${MEMORY}`),
+  ...powerDefaults,
 };

@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { carcassOptionSchema, costsSchema } from './costs-schema.ts';
+import { spoolSchema } from './filament-schema.ts';
 import { hangFields } from './fit-schema.ts';
 import { fittingPartSchema } from './fittings-schema.ts';
 import { cameraFields, cameraSchema, finish, finishFields, reflectance } from './light-schema.ts';
@@ -27,6 +28,7 @@ import {
   partSchema,
   placeSchema,
 } from './part-schema.ts';
+import { powerSchema } from './power-schema.ts';
 import { protectionSchema } from './protection-schema.ts';
 import {
   choice,
@@ -126,6 +128,8 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       sensors: later(() => mapOf(sensorSchema(), 'thermometers', 'sensor')).optional(),
       heats: later(() => mapOf(heatSchema(), 'lamps, driers, heaters', 'source of heat')).optional(),
       cameras: later(() => mapOf(cameraSchema(), 'cameras that look at prints', 'camera')).optional(),
+      power: later(() => powerSchema()).optional(),
+      spools: later(() => mapOf(spoolSchema(), 'spools of filament', 'spool')).optional(),
       days: later(() => mapOf(daySchema(), 'days to be looked at', 'day')),
       parts: later(() => partsSchema()).optional(),
       overrides: mapAny('what replaces a derived quantity, by its path').optional(),

@@ -4,6 +4,7 @@ import type { Bed, Chamber, Machine } from './cabinet.ts';
 import { findPart } from './catalogue.ts';
 import { contaminants } from './contaminants.ts';
 import { fillBuild } from './fill-carcass.ts';
+import { fillDrive, fillMains } from './fill-mains.ts';
 import { fillStanding } from './fill-standing.ts';
 import type { Candidate, Fallback, Ledger } from './ledger.ts';
 import { measuredHeat } from './measured-heat.ts';
@@ -181,6 +182,8 @@ function fillMachine(id: string, own: MachineSpec, spec: FileSpec, ledger: Ledge
       spec,
       ledger,
     ),
+    mains: fillMains(number, said),
+    drive: fillDrive(number),
     ...(chamber === undefined
       ? {}
       : {

@@ -100,6 +100,11 @@ function fillMaterial(id: string, { materials = {}, parts }: FileSpec, ledger: L
     bandBest: band('bandBest', 'prints-best', [291.15, 313.15]),
     draughtLimit: number('draughtLimit', 'draught', 0.3),
     density: number('density', 'density', 1200),
+    glassTransition: number('glassTransition', 'glass-transition', 343.15),
+    spoolLimit: number('spoolLimit', 'spool-limit', 313.15),
+    humidityLimit: number('humidityLimit', 'humidity-limit', 0.5),
+    elasticModulus: number('elasticModulus', 'elastic-modulus', 2e9),
+    bendStrain: number('bendStrain', 'bend-strain', 0.0175),
     emissions: Object.fromEntries(emissions),
   };
 }

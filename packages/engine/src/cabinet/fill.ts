@@ -10,11 +10,13 @@ import { fillCameras } from './fill-cameras.ts';
 import { fillBays, fillDoors, fillFaces, fillInside, fillPartitions } from './fill-carcass.ts';
 import { fillCarcasses, fillCosts } from './fill-costs.ts';
 import { fillDays } from './fill-days.ts';
+import { fillSpools } from './fill-filament.ts';
 import { fillFit } from './fill-fit.ts';
 import { fillFittings } from './fill-fittings.ts';
 import { fillLight } from './fill-light.ts';
 import { fillMachines } from './fill-machines.ts';
 import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
+import { fillPower } from './fill-power.ts';
 import { fillPrices } from './fill-prices.ts';
 import { fillProtection } from './fill-protection.ts';
 import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
@@ -69,6 +71,8 @@ export function fillCabinet(
     days,
     structure: fillStructure(spec, carcass, ledger),
     sound: fillSound(spec, shellLayers(carcass), Object.keys(people), ledger),
+    power: fillPower(spec, { paths: carcass.paths, heats }, ledger),
+    spools: fillSpools(spec, ledger),
     factors: fillFactors(spec, ledger),
     overrides: fillOverrides(spec, carcass.partitions, ledger),
     limits: fillLimits(spec, ledger),

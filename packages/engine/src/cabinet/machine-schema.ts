@@ -2,9 +2,11 @@
 
 import { contaminants } from './contaminants.ts';
 import { control } from './control-schema.ts';
+import { driveSchema } from './filament-schema.ts';
 import { motionSchema } from './fit-schema.ts';
 import { finish, lampFields, lampPlaceFields } from './light-schema.ts';
 import { emissionsSchema } from './part-schema.ts';
+import { mainsSchema } from './power-schema.ts';
 import {
   amounts,
   type FieldsOf,
@@ -89,6 +91,8 @@ export const machineFields: FieldsOf<MachineKindSpec> = {
   ...standingFields,
   motion: motionSchema().optional(),
   noise: machineNoise().optional(),
+  mains: mainsSchema().optional(),
+  drive: driveSchema().optional(),
 };
 
 export function machineSchema(): Schema<MachineSpec> {
@@ -113,6 +117,11 @@ export const materialFields: FieldsOf<MaterialSpec> = {
   'prints-best': range('temperature', 'air around large parts').optional(),
   draught: quantity('speed', 'highest air speed at the part', { above: 0, to: 10 }).optional(),
   density: quantity('density', 'of the filament', { above: 0, to: 20_000 }).optional(),
+  'glass-transition': quantity('temperature', 'at which it softens', { from: 173.15, to: 773.15 }).optional(),
+  'spool-limit': celsius('warmest air that its spool should hang in').optional(),
+  'humidity-limit': quantity('share', 'dampest air in which its spool stays dry enough', { from: 0, to: 1 }).optional(),
+  'elastic-modulus': quantity('stress', 'stiffness of the filament', { above: 0, to: 1e11 }).optional(),
+  'bend-strain': quantity('share', 'strain of its outer fibre that it bears in a bend', { above: 0, to: 2 }).optional(),
   emissions: emissionsSchema('given off while printing').optional(),
   'heat-of-combustion': quantity('specific-energy', 'net, when it burns', { from: 0, to: 1e8 }).optional(),
 };

@@ -25,6 +25,10 @@ const ends: Readonly<Record<string, readonly [number, number]>> = {
   usableStrain: [0.01, 1],
   ripple: [0, 1],
   duty: [0.01, 1],
+  powerFactor: [0.05, 1],
+  filament: [1e-4, 0.01],
+  gap: [1e-4, 1],
+  radius: [1e-3, 10],
 };
 
 /** Numbers that may be below 0. */

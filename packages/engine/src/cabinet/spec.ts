@@ -5,9 +5,11 @@ import type { Profile } from '../units/profile.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { FaceName, Section } from './cabinet.ts';
 import type { CarcassSpec, CostsSpec } from './costs-schema.ts';
+import type { DriveSpec, SpoolSpec } from './filament.ts';
 import type { HangSpec, MotionSpec } from './fit-schema.ts';
 import type { FittingPartSpec } from './fittings-schema.ts';
 import type { CameraKindSpec, CameraSpec, FinishSpec, LampKindSpec, LampPlaceSpec } from './light-spec.ts';
+import type { MainsSpec, PowerSpec } from './power.ts';
 import type { ProtectionSpec } from './protection-schema.ts';
 import type {
   BoardSoundSpec,
@@ -181,6 +183,8 @@ export interface MachineKindSpec extends StandingSpec {
   readonly chamber?: Maybe<ChamberSpec>;
   readonly motion?: Maybe<MotionSpec>;
   readonly noise?: Maybe<MachineNoiseSpec>;
+  readonly mains?: Maybe<MainsSpec>;
+  readonly drive?: Maybe<DriveSpec>;
 }
 
 export interface MachineSpec extends MachineKindSpec {
@@ -199,6 +203,11 @@ export interface MaterialSpec {
   readonly 'prints-best'?: Maybe<readonly [number, number]>;
   readonly draught?: Given;
   readonly density?: Given;
+  readonly 'glass-transition'?: Given;
+  readonly 'spool-limit'?: Given;
+  readonly 'humidity-limit'?: Given;
+  readonly 'elastic-modulus'?: Given;
+  readonly 'bend-strain'?: Given;
   readonly emissions?: Maybe<Amounts>;
   readonly 'heat-of-combustion'?: Given;
 }
@@ -420,6 +429,8 @@ export interface FileSpec {
   readonly sensors?: Maybe<Named<SensorSpec>>;
   readonly heats?: Maybe<Named<HeatSpec>>;
   readonly cameras?: Maybe<Named<CameraSpec>>;
+  readonly power?: Maybe<PowerSpec>;
+  readonly spools?: Maybe<Named<SpoolSpec>>;
   readonly days: Named<DaySpec>;
   readonly parts?: Maybe<PartsSpec>;
   readonly overrides?: Maybe<Readonly<Record<string, string | number>>>;

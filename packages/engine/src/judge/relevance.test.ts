@@ -30,6 +30,11 @@ describe('which inputs can move a finding', () => {
     ['room.heatLoss', 'vibration', 'reversal-gain', false],
     ['sound.machines.left.printingDbA', 'heat', 'peak-air', false],
     ['sound.machines.left.printingDbA', 'sound', 'noise', true],
+    ['power.tariff.0.1', 'heat', 'peak-air', false],
+    ['power.tariff.0.1', 'power', 'day-cost', true],
+    ['machines.left.mains.inrush', 'air-quality', 'bay-styrene', false],
+    ['spools.left-ABS.path.bends', 'draught', 'air-speed', false],
+    ['machines.left.drive.gap', 'filament', 'filament-push', true],
   ] as const)('exact: %s for %s/%s: %s', (path, trade, quantity, answer) => {
     expect(matters(path, { trade, quantity })).toBe(answer);
   });

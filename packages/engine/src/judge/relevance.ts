@@ -20,6 +20,11 @@ const OF_VAPOURS: ReadonlySet<string> = new Set(['factors.emissionVapours']);
 const OF_STRUCTURE = /^structure\.|^machines\.[^.]+\.(?:mass$|shaking\.|standsOn\.)/;
 const STRUCTURE_ALONE: ReadonlySet<string> = new Set(['structure', 'vibration']);
 const WITHOUT_STRUCTURE: ReadonlySet<string> = new Set(['heat', 'airflow', 'draught', 'air-quality']);
+/** Inputs that only some trades read: how things are plugged in and what a spool hangs on moves neither air nor heat. */
+const READ_BY: readonly (readonly [RegExp, ReadonlySet<string>])[] = [
+  [/^power\.|^machines\..+\.mains\./, new Set(['power', 'cost'])],
+  [/^spools\.|^machines\..+\.drive\./, new Set(['filament', 'fit', 'fire'])],
+];
 
 const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
 
@@ -44,6 +49,7 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
   return (path, { trade, quantity }) => {
     const alone = ofOneTrade(path);
     if (alone !== undefined) return alone === trade;
+    for (const [own, readers] of READ_BY) if (own.test(path)) return readers.has(trade);
     if (path.startsWith('sound.')) return trade === 'sound';
     const structural = OF_STRUCTURE.test(path);
     if (STRUCTURE_ALONE.has(trade)) return structural;

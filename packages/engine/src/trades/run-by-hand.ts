@@ -65,6 +65,11 @@ export const material: Material = {
   bandBest: [CELSIUS + 45, CELSIUS + 65],
   draughtLimit: 0.2,
   density: 1040,
+  glassTransition: CELSIUS + 100,
+  spoolLimit: CELSIUS + 55,
+  humidityLimit: 0.5,
+  elasticModulus: 2.2e9,
+  bendStrain: 0.025,
   emissions: {
     particles: { p10: 1e7, p50: 1e8, p90: 1e9 },
     styrene: { p10: 0.1, p50: 0.5, p90: 2 },
@@ -110,6 +115,8 @@ const machine: Machine = {
     travelPerTurn: 0.04,
     stepsPerTurn: 200,
   },
+  mains: { powerFactor: 0.65, inrush: 40, leakage: 0.0006, plug: 'plain' },
+  drive: { pull: 3, push: 20, gap: 0.002, filament: 0.00175 },
 };
 
 const day: Day = {
@@ -200,6 +207,45 @@ export const cabinetByHand: Cabinet = {
     chamberLamps: {},
   },
   cameras: {},
+  power: {
+    region: 'EU',
+    voltage: 230,
+    circuit: 16,
+    breaker: 'B',
+    rcd: 0.03,
+    others: 0,
+    stagger: 0,
+    switched: 'together',
+    tariff: [[0, 0.3 / 3.6e6]],
+    strips: { strip: { sockets: 6, rating: 16, where: 'outside', from: 'wall', feeds: ['left', 'low-voltage'] } },
+    supplies: {
+      'low-voltage': {
+        voltage: 24,
+        watts: 24,
+        efficiency: 0.86,
+        where: 'outside',
+        feeds: ['exhaust'],
+        powerFactor: 0.65,
+        inrush: 15,
+        leakage: 0.0002,
+        plug: 'bulky',
+      },
+    },
+    wires: {},
+  },
+  spools: {
+    'left-ABS': {
+      machine: 'left',
+      material: 'ABS',
+      mass: 1,
+      empty: 0.22,
+      diameter: 0.2,
+      width: 0.065,
+      where: 'lower',
+      holder: 'bearing',
+      path: { bends: Math.PI, guide: 'tube', friction: 0.15, radius: 0.06, unwinding: 0.3 },
+    },
+  },
   days: { usual: day },
   sound: {
     machines: { left: { printingDbA: 48, idleDbA: 30, octavesDb: [0, 0, 0, 0, 0, 0, 0, 0] } },

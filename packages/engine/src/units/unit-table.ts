@@ -392,7 +392,7 @@ const table: Readonly<Record<KindName, Kind>> = {
       'CHF/kWh': times(1 / 3.6e6),
       'ct/kWh': times(0.01 / 3.6e6),
     },
-    offered: 'EUR/kWh, or the file’s own currency',
+    offered: 'EUR/kWh',
   },
   money: {
     called: 'an amount of money',
