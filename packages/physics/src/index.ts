@@ -253,6 +253,13 @@ export { captureVelocity, sinkVelocity } from './sink.ts';
 export { type SlabShares, slabCooling, type WallResponse, wallStepResponse } from './slab.ts';
 export { molarPolarisation, type Solvent, type SolventName, solventSaturation, solvents } from './solvent.ts';
 export {
+  boxInsertionLoss,
+  buildUp,
+  type SoundLink,
+  soundInBoxes,
+} from './sound-enclosure.ts';
+export { fanOctaves } from './sound-fan.ts';
+export {
   AIR_IMPEDANCE,
   addLevels,
   aLevel,
@@ -262,6 +269,26 @@ export {
   octaveWeights,
   SOUND_SPEED,
 } from './sound-level.ts';
+export { endReflection, expansionBoxLoss, linedDuctLoss, type Plenum, plenumLoss } from './sound-muffler.ts';
+export {
+  compositeLoss,
+  criticalFrequency,
+  doubleLeafResonance,
+  massLawLoss,
+  panelLoss,
+  panelOctaves,
+  type SoundPanel,
+} from './sound-panel.ts';
+export { noiseRating, ratingCurve } from './sound-rating.ts';
+export {
+  type Directivity,
+  eyringTime,
+  powerFromPressure,
+  reverberationTime,
+  roomConstant,
+  roomTransfer,
+} from './sound-room.ts';
+export { type Slit, slitOctaves, slitTransmission } from './sound-slit.ts';
 export { heatDrivenStack, neutralLevel, stackFlow, stackOutflow, stackPressure, type TwoOpenings } from './stack.ts';
 export { reversalFrequency, stepFrequency, strokeAt } from './stroke.ts';
 export {
