@@ -20,6 +20,7 @@ export { type BeamAnswer, type BeamEnds, type BeamLoad, pointSag, simpleBeam, sp
 export { beamFrequency, sagFrequency } from './beam-frequency.ts';
 export { type BoxSize, type Panel, skinJoints, skinPanels } from './box-panels.ts';
 export { type CabinetAndRoom, settledTogether, type TwoConcentrations, togetherAfter } from './cabinet-and-room.ts';
+export { fieldWidth, type InPicture, placeInPicture, type View } from './camera-view.ts';
 export { breakthroughTime, carbonAffinity, carbonRate, freshPenetration } from './carbon-bed.ts';
 export { carbonCapacity, carbonEquilibrium, MICROPORE_VOLUME } from './carbon-capacity.ts';
 export {
@@ -44,6 +45,13 @@ export {
   uValue,
 } from './conduction.ts';
 export { gradedLines, type Section, type SectionResult, type SectionSurface, solveSection } from './conduction-2d.ts';
+export {
+  factorToDisk,
+  factorToParallelCorner,
+  factorToPolygon,
+  factorToUprightCorner,
+  type Vector,
+} from './configuration-factor.ts';
 export * from './constants.ts';
 export { crackFlow, crackSlope, leakageAreaLaw, type PowerLaw, smoothCrackFlow } from './crack.ts';
 export { finalSag } from './creep.ts';
@@ -83,6 +91,15 @@ export {
   temperatureFactor,
 } from './emission.ts';
 export { erf, erfc, scaledErfc } from './error-function.ts';
+export {
+  exposureTime,
+  exposureValue,
+  INCIDENT_CONSTANT,
+  illuminanceAtValue,
+  luminanceAtValue,
+  motionBlur,
+  REFLECTED_CONSTANT,
+} from './exposure.ts';
 export {
   affinity,
   type FanRatio,
@@ -125,6 +142,14 @@ export {
   wireScreenLoss,
 } from './fittings.ts';
 export {
+  type FlickerLine,
+  flickerBound,
+  flickerIndex,
+  percentFlicker,
+  pulseBanding,
+  rippleBanding,
+} from './flicker.ts';
+export {
   type Mixing,
   mixedConvection,
   nusseltCylinder,
@@ -158,6 +183,8 @@ export {
   saturationPressure,
   vapourPressure,
 } from './humid-air.ts';
+export { areaIlluminance, lambertianIlluminance, pointIlluminance, stripIlluminance } from './illuminance.ts';
+export { cavityMultiplier, fluxForIlluminance, interreflect } from './interreflection.ts';
 export {
   forcedAmplitude,
   hystereticTransmissibility,
@@ -176,6 +203,7 @@ export {
   slotJetVelocity,
   WALL_JET_FACTOR,
 } from './jet.ts';
+export { lampHeat, PEAK_EFFICACY, WHITE_EFFICACY } from './lamp-heat.ts';
 export { solveLinear } from './linear-equations.ts';
 export { peakOfLoads, type SteppedLoad } from './load-steps.ts';
 export { biotNumber, coolingShare, coolingTime, naturalCoolingShare } from './lumped-cooling.ts';
