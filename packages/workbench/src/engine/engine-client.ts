@@ -14,6 +14,7 @@ export interface EngineClient {
   readonly edit: (text: string, edits: readonly Edit[]) => Promise<Of<'edited'> | Of<'refused'>>;
   /** One option of a text, drawn and answered by middle values. */
   readonly option: (text: string, option: string, units: UnitSystem) => Promise<Of<'looked'> | Of<'faulty'>>;
+  readonly words: (text: string) => Promise<Of<'worded'>>;
   readonly close: () => void;
 }
 
@@ -64,6 +65,7 @@ export function openEngine(heard: (answer: Answer) => void, create: () => Worker
     stop: () => study({ kind: 'stop', id: ++id }),
     edit: (text, edits) => answered((question) => ({ kind: 'edit', id: question, text, edits })),
     option: (text, option, units) => answered((question) => ({ kind: 'option', id: question, text, option, units })),
+    words: (text) => answered((question) => ({ kind: 'words', id: question, text })),
     close: () => {
       clearTimeout(pause);
       quick.terminate();

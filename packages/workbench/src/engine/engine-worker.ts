@@ -4,6 +4,7 @@
 import { compare, editText, judge, readCabinet } from '@stillair/engine';
 import { look } from './look.ts';
 import type { Answer, Question } from './protocol.ts';
+import { vocabulary } from './vocabulary.ts';
 
 /** Newest question of those that end each other. */
 let newest = 0;
@@ -33,6 +34,11 @@ addEventListener('message', ({ data }: MessageEvent<Question>) => {
     case 'edit':
       answerEdit(data);
       break;
+    case 'words': {
+      const answer = readCabinet('cabinet', data.text);
+      say({ kind: 'worded', id: data.id, vocabulary: vocabulary(answer.ok ? answer.cabinet : undefined) });
+      break;
+    }
     case 'stop':
       newest = data.id;
       break;

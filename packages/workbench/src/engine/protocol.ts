@@ -12,6 +12,7 @@ import type {
   Strip,
   UnitSystem,
 } from '@stillair/engine';
+import type { JsonSchema } from '../text/schema-at.ts';
 
 /** One day, ready to be drawn. */
 export interface ShownDay {
@@ -27,6 +28,13 @@ export interface Uncertain {
   readonly path: string;
   readonly label: string;
   readonly why: string;
+}
+
+/** Words for the text editor. */
+export interface Vocabulary {
+  readonly schema: JsonSchema;
+  /** Names that fit at a key, `machines.kind` before `kind`. */
+  readonly names: Readonly<Record<string, readonly string[]>>;
 }
 
 export type Question =
@@ -45,6 +53,7 @@ export type Question =
       readonly option: string;
       readonly units: UnitSystem;
     }
+  | { readonly kind: 'words'; readonly id: number; readonly text: string }
   | { readonly kind: 'stop'; readonly id: number };
 
 /** The cabinet of a text, drawn and answered by middle values. */
@@ -63,5 +72,6 @@ export type Answer =
   | { readonly kind: 'judged'; readonly id: number; readonly judgement: Judgement }
   | { readonly kind: 'compared'; readonly id: number; readonly comparison: Comparison }
   | { readonly kind: 'edited'; readonly id: number; readonly text: string }
+  | { readonly kind: 'worded'; readonly id: number; readonly vocabulary: Vocabulary }
   | { readonly kind: 'refused'; readonly id: number; readonly why: string }
   | { readonly kind: 'progress'; readonly id: number; readonly done: number; readonly all: number };

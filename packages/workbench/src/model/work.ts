@@ -154,6 +154,7 @@ function heard(work: Work, answer: Answer): Work {
     case 'progress':
       return { ...work, progress: { done: answer.done, all: answer.all } };
     case 'edited':
+    case 'worded':
     case 'refused':
       return work;
   }

@@ -1,8 +1,9 @@
 // The page: a sheet with remarks in its margin. Everything else unfolds when it is asked for.
 
 import type { Edit, Finding } from '@stillair/engine';
-import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import { DayStrip } from '../day/day-strip.tsx';
+import type { Vocabulary } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
 import { emptyWork, type Pane, reduce, type Work } from '../model/work.ts';
 import { OptionsPane } from '../options/options-pane.tsx';
@@ -19,6 +20,8 @@ import { useDark } from './use-dark.ts';
 import { useEngine } from './use-engine.ts';
 import { useFiles } from './use-files.ts';
 import { useKeys } from './use-keys.ts';
+
+const TextPane = lazy(() => import('../text/text-pane.tsx'));
 
 export function App() {
   const [work, act] = useReducer(reduce, { ...emptyWork, ...keptWishes() });
@@ -74,6 +77,7 @@ export function App() {
       act({ do: 'pane', pane: 'options', open: true });
     }
   };
+  const words = useWords(work, engine);
   const has = (pane: Pane): boolean => work.panes.includes(pane);
   const day = look?.days[work.day];
   return (
@@ -83,6 +87,18 @@ export function App() {
       </a>
       <TitleBlock work={work} act={act} files={files} />
       <main>
+        {has('text') && (
+          <section className="text-pane" aria-label="the text of the cabinet file">
+            <Suspense fallback={<p className="waiting">Opening the text …</p>}>
+              <TextPane
+                text={work.text}
+                complaints={work.complaints}
+                vocabulary={words}
+                onText={(written) => act({ do: 'write', text: written })}
+              />
+            </Suspense>
+          </section>
+        )}
         <div className="drawing">
           {look !== undefined && day !== undefined && work.view !== 'space' && (
             <>
@@ -156,6 +172,20 @@ export function App() {
       </div>
     </div>
   );
+}
+
+/** Words for the editor, once it is open. */
+function useWords(work: Work, engine: ReturnType<typeof useEngine>): Vocabulary | undefined {
+  const [words, setWords] = useState<Vocabulary | undefined>(undefined);
+  const open = work.panes.includes('text');
+  const { look, text } = work;
+  const latest = useRef(text);
+  latest.current = text;
+  useEffect(() => {
+    if (open && look !== undefined)
+      void engine.current?.words(latest.current).then(({ vocabulary }) => setWords(vocabulary));
+  }, [open, look, engine]);
+  return words;
 }
 
 /** Moves start from the text and the cabinet as they were when the part was gripped. */

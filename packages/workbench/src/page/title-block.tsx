@@ -13,6 +13,7 @@ const views: readonly (readonly [View, string])[] = [
 const panes: readonly (readonly [Pane, string])[] = [
   ['day', 'Day'],
   ['options', 'Options'],
+  ['text', 'Text'],
 ];
 
 export function TitleBlock({
@@ -139,7 +140,7 @@ export function TitleBlock({
             act({ do: 'theme', theme: theme === 'system' ? 'light' : theme === 'light' ? 'dark' : 'system' })
           }
         >
-          {theme === 'system' ? 'as the system' : theme}
+          {theme === 'system' ? 'paper' : theme}
         </button>
       </fieldset>
       {files.newer !== undefined && (
