@@ -15,6 +15,7 @@ export interface EngineClient {
   /** One option of a text, drawn and answered by middle values. */
   readonly option: (text: string, option: string, units: UnitSystem) => Promise<Of<'looked'> | Of<'faulty'>>;
   readonly words: (text: string) => Promise<Of<'worded'>>;
+  readonly inspect: (text: string, path: string) => Promise<Of<'inspected'>>;
   readonly close: () => void;
 }
 
@@ -66,6 +67,7 @@ export function openEngine(heard: (answer: Answer) => void, create: () => Worker
     edit: (text, edits) => answered((question) => ({ kind: 'edit', id: question, text, edits })),
     option: (text, option, units) => answered((question) => ({ kind: 'option', id: question, text, option, units })),
     words: (text) => answered((question) => ({ kind: 'words', id: question, text })),
+    inspect: (text, path) => answered((question) => ({ kind: 'inspect', id: question, text, path })),
     close: () => {
       clearTimeout(pause);
       quick.terminate();

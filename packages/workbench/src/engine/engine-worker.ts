@@ -2,6 +2,7 @@
 // compares, and gives way between two variants.
 
 import { compare, editText, judge, readCabinet } from '@stillair/engine';
+import { inspect } from './inspect.ts';
 import { look } from './look.ts';
 import type { Answer, Question } from './protocol.ts';
 import { vocabulary } from './vocabulary.ts';
@@ -39,6 +40,9 @@ addEventListener('message', ({ data }: MessageEvent<Question>) => {
       say({ kind: 'worded', id: data.id, vocabulary: vocabulary(answer.ok ? answer.cabinet : undefined) });
       break;
     }
+    case 'inspect':
+      say({ kind: 'inspected', id: data.id, fields: inspect(data.text, data.path) });
+      break;
     case 'stop':
       newest = data.id;
       break;

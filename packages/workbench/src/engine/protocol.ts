@@ -37,6 +37,20 @@ export interface Vocabulary {
   readonly names: Readonly<Record<string, readonly string[]>>;
 }
 
+/** One key of a part. */
+export interface Field {
+  /** In the file. */
+  readonly path: string;
+  readonly key: string;
+  readonly about: string;
+  /** It can be a single value. */
+  readonly editable: boolean;
+  readonly written?: string;
+  readonly words?: readonly string[];
+  /** Where the number in use comes from. */
+  readonly origin: string;
+}
+
 export type Question =
   /** Read this text and answer with its middle values; a later question of the kind ends this one. */
   | { readonly kind: 'look'; readonly id: number; readonly text: string; readonly units: UnitSystem }
@@ -54,6 +68,7 @@ export type Question =
       readonly units: UnitSystem;
     }
   | { readonly kind: 'words'; readonly id: number; readonly text: string }
+  | { readonly kind: 'inspect'; readonly id: number; readonly text: string; readonly path: string }
   | { readonly kind: 'stop'; readonly id: number };
 
 /** The cabinet of a text, drawn and answered by middle values. */
@@ -73,5 +88,6 @@ export type Answer =
   | { readonly kind: 'compared'; readonly id: number; readonly comparison: Comparison }
   | { readonly kind: 'edited'; readonly id: number; readonly text: string }
   | { readonly kind: 'worded'; readonly id: number; readonly vocabulary: Vocabulary }
+  | { readonly kind: 'inspected'; readonly id: number; readonly fields: readonly Field[] }
   | { readonly kind: 'refused'; readonly id: number; readonly why: string }
   | { readonly kind: 'progress'; readonly id: number; readonly done: number; readonly all: number };

@@ -155,6 +155,7 @@ function heard(work: Work, answer: Answer): Work {
       return { ...work, progress: { done: answer.done, all: answer.all } };
     case 'edited':
     case 'worded':
+    case 'inspected':
     case 'refused':
       return work;
   }

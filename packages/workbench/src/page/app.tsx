@@ -3,16 +3,17 @@
 import type { Edit, Finding } from '@stillair/engine';
 import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import { DayStrip } from '../day/day-strip.tsx';
-import type { Vocabulary } from '../engine/protocol.ts';
+import type { Field, Vocabulary } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
 import { emptyWork, type Pane, reduce, type Work } from '../model/work.ts';
 import { OptionsPane } from '../options/options-pane.tsx';
+import { PartPane } from '../parts/part-pane.tsx';
 import { Remarks } from '../remarks/remarks.tsx';
 import { verdictWord } from '../remarks/verdict-mark.tsx';
 import { Legend } from '../sheet/legend.tsx';
 import { moveEdits, type Shift } from '../sheet/moves.ts';
 import { Sheet } from '../sheet/sheet.tsx';
-import { partOfFinding } from '../sheet/solids.ts';
+import { partOfFinding, splitOnce } from '../sheet/solids.ts';
 import { Complaints } from './complaints.tsx';
 import { Leaders } from './leaders.tsx';
 import { TitleBlock } from './title-block.tsx';
@@ -78,6 +79,7 @@ export function App() {
     }
   };
   const words = useWords(work, engine);
+  const fields = useFields(work, engine);
   const has = (pane: Pane): boolean => work.panes.includes(pane);
   const day = look?.days[work.day];
   return (
@@ -98,6 +100,21 @@ export function App() {
               />
             </Suspense>
           </section>
+        )}
+        {has('part') && work.picked !== undefined && (
+          <PartPane
+            part={work.picked}
+            fields={fields}
+            findings={findings.filter((finding) => finding.verdict !== 'told' && partOf(finding) === work.picked)}
+            units={work.units}
+            days={days}
+            onEdit={(edits) => void edit(edits)}
+            onFinding={(finding) => {
+              act({ do: 'unfold', finding: finding.id });
+              point(finding);
+            }}
+            onClose={() => act({ do: 'pane', pane: 'part', open: false })}
+          />
         )}
         <div className="drawing">
           {look !== undefined && day !== undefined && work.view !== 'space' && (
@@ -186,6 +203,31 @@ function useWords(work: Work, engine: ReturnType<typeof useEngine>): Vocabulary 
       void engine.current?.words(latest.current).then(({ vocabulary }) => setWords(vocabulary));
   }, [open, look, engine]);
   return words;
+}
+
+/** Keys of the picked part, while they are shown. */
+function useFields(work: Work, engine: ReturnType<typeof useEngine>): readonly Field[] {
+  const [fields, setFields] = useState<readonly Field[]>([]);
+  const { picked, text, panes } = work;
+  const path = picked === undefined || !panes.includes('part') ? undefined : pathInFile(picked);
+  useEffect(() => {
+    if (path === undefined) return undefined;
+    let late = false;
+    void engine.current?.inspect(text, path).then((answer) => {
+      if (!late) setFields(answer.fields);
+    });
+    return () => {
+      late = true;
+    };
+  }, [path, text, engine]);
+  return path === undefined ? [] : fields;
+}
+
+/** Doors and boards stand elsewhere in the file than in the cabinet. */
+function pathInFile(part: string): string {
+  const [group, id] = splitOnce(part);
+  if (group === 'doors') return `cabinet.doors.${id}`;
+  return group === 'partitions' ? `shelves.${id}` : part;
 }
 
 /** Moves start from the text and the cabinet as they were when the part was gripped. */

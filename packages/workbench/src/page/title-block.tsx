@@ -14,6 +14,7 @@ const panes: readonly (readonly [Pane, string])[] = [
   ['day', 'Day'],
   ['options', 'Options'],
   ['text', 'Text'],
+  ['part', 'Part'],
 ];
 
 export function TitleBlock({

@@ -69,14 +69,17 @@ export const viewNames: Readonly<Record<FlatView, string>> = {
   plan: 'seen from above',
 };
 
+/** Of the room around it that far is drawn, m; who sits further away stands at the edge, with the distance. */
+const SURROUND = 0.7;
+
 /** From above, the people around it belong into the picture. */
 function sceneBox(cabinet: Cabinet, view: FlatView): Box {
   const outside = outsideBox(cabinet);
   if (view !== 'plan') return outside;
   const people = Object.values(cabinet.people).map(({ at }) => at);
   const reach = (axis: 'x' | 'y', at: 0 | 1): [number, number] => [
-    Math.min(outside[axis][0], ...people.map((place) => place[at] - 0.2)),
-    Math.max(outside[axis][1], ...people.map((place) => place[at] + 0.2)),
+    Math.min(outside[axis][0], ...people.map((place) => Math.max(place[at], outside[axis][0] - SURROUND))),
+    Math.max(outside[axis][1], ...people.map((place) => Math.min(place[at], outside[axis][1] + SURROUND))),
   ];
   return { ...outside, x: reach('x', 0), y: reach('y', 1) };
 }
@@ -100,41 +103,69 @@ function Drawing(props: DrawingProps) {
   const { cabinet, view, paper } = props;
   const outside = paper.area(outsideBox(cabinet));
   const inside = paper.area(insideBox(cabinet));
+  const bays = view === 'plan' ? baysOfLevel(cabinet, props.picked) : Object.keys(cabinet.bays);
   return (
     <>
       <path className="carcass" d={`${ring(outside)}${ring(inside)}`} fillRule="evenodd" fill="url(#wood)" />
-      {Object.keys(cabinet.bays).map((bay) => (
+      {bays.map((bay) => (
         <Bay key={bay} {...props} bay={bay} />
       ))}
-      {cabinet.partitions.map(({ id }, at) => (
-        <Pickable key={id} {...props} part={`partitions.${id}`} label={`board ${id}`}>
-          <rect className="board" {...plain(paper.area(partitionBox(cabinet, at)))} fill="url(#wood)" />
-        </Pickable>
-      ))}
-      {Object.keys(cabinet.machines).map((id) => (
-        <Pickable key={id} {...props} part={`machines.${id}`} label={`machine ${id}, ${cabinet.machines[id]!.kind}`}>
-          <MachineFigure
-            style={cabinet.machines[id]!.style}
-            body={paper.area(machineBox(cabinet, id))}
-            bed={paper.area(bedBox(cabinet, id))}
-            fromAbove={view === 'plan'}
-          />
-          <Name area={paper.area(machineBox(cabinet, id))} text={id} />
-        </Pickable>
-      ))}
+      {cabinet.partitions.map(({ id, bays: both }, at) =>
+        both.some((bay) => bays.includes(bay)) && !(view === 'plan' && isFlat(cabinet, at)) ? (
+          <Pickable key={id} {...props} part={`partitions.${id}`} label={`board ${id}`}>
+            <rect className="board" {...plain(paper.area(partitionBox(cabinet, at)))} fill="url(#wood)" />
+          </Pickable>
+        ) : null,
+      )}
+      {Object.keys(cabinet.machines)
+        .filter((id) => bays.includes(cabinet.machines[id]!.bay))
+        .map((id) => (
+          <Pickable key={id} {...props} part={`machines.${id}`} label={`machine ${id}, ${cabinet.machines[id]!.kind}`}>
+            <MachineFigure
+              style={cabinet.machines[id]!.style}
+              body={paper.area(machineBox(cabinet, id))}
+              bed={paper.area(bedBox(cabinet, id))}
+              fromAbove={view === 'plan'}
+            />
+            <Name area={paper.area(machineBox(cabinet, id))} text={id} />
+          </Pickable>
+        ))}
       {Object.keys(cabinet.doors).map((id) => (
         <Door key={id} {...props} door={id} />
       ))}
-      {Object.keys(cabinet.sensors).map((id) => (
-        <Sensor key={id} {...props} sensor={id} />
-      ))}
-      {Object.keys(cabinet.paths).map((id) => (
-        <Air key={id} {...props} path={id} />
-      ))}
+      {Object.keys(cabinet.sensors)
+        .filter((id) => bays.includes(cabinet.sensors[id]!.bay))
+        .map((id) => (
+          <Sensor key={id} {...props} sensor={id} />
+        ))}
+      {Object.keys(cabinet.paths)
+        .filter((id) => touches(cabinet, id, bays))
+        .map((id) => (
+          <Air key={id} {...props} path={id} />
+        ))}
       {view === 'plan' && Object.keys(cabinet.people).map((id) => <Person key={id} {...props} person={id} />)}
       <Dimensions {...props} outside={outside} />
     </>
   );
+}
+
+/** From above one storey is seen: that of the picked part, else the lowest. */
+function baysOfLevel(cabinet: Cabinet, picked: string | undefined): readonly string[] {
+  const ids = Object.keys(cabinet.bays);
+  const box = picked === undefined || picked.startsWith('people.') ? undefined : boxOf(cabinet, picked);
+  const height = box === undefined ? Math.min(...ids.map((id) => cabinet.bays[id]!.z[1])) : (box.z[0] + box.z[1]) / 2;
+  const here = ids.filter((id) => cabinet.bays[id]!.z[0] <= height && height <= cabinet.bays[id]!.z[1]);
+  return here.length > 0 ? here : ids;
+}
+
+function isFlat(cabinet: Cabinet, at: number): boolean {
+  const { x, z } = partitionBox(cabinet, at);
+  return x[1] - x[0] > z[1] - z[0];
+}
+
+function touches({ paths }: Cabinet, id: string, bays: readonly string[]): boolean {
+  const { from, to } = paths[id]!;
+  return bays.includes(from) || bays.includes(to);
 }
 
 function Bay(props: DrawingProps & { readonly bay: string }) {
@@ -263,13 +294,17 @@ function Sensor(props: DrawingProps & { readonly sensor: string }) {
 function Person(props: DrawingProps & { readonly person: string }) {
   const { cabinet, person, paper } = props;
   const [px, py] = cabinet.people[person]!.at;
-  const [x, y] = [paper.right(px), paper.up(py)];
+  const scene = sceneBox(cabinet, 'plan');
+  const [ex, ey] = [Math.min(Math.max(px, scene.x[0]), scene.x[1]), Math.min(Math.max(py, scene.y[0]), scene.y[1])];
+  const [x, y] = [paper.right(ex), paper.up(ey)];
+  const away = Math.hypot(px - ex, py - ey);
   return (
     <Pickable {...props} part={`people.${person}`} label={`place of ${person}`}>
       <ellipse className="person" cx={x} cy={y} rx={15} ry={8} />
       <circle className="person" cx={x} cy={y} r={6} />
       <text x={x} y={y + 22} textAnchor="middle">
         {person}
+        {away > 0.05 ? `, ${formatQuantity('length', away, props.units)} further` : ''}
       </text>
     </Pickable>
   );
