@@ -22,6 +22,7 @@ import { useEngine } from './use-engine.ts';
 import { useFiles } from './use-files.ts';
 import { useKeys } from './use-keys.ts';
 
+const SpaceView = lazy(() => import('../space/space-view.tsx'));
 const TextPane = lazy(() => import('../text/text-pane.tsx'));
 
 export function App() {
@@ -133,6 +134,18 @@ export function App() {
               />
               <Legend dark={dark} units={work.units} />
             </>
+          )}
+          {look !== undefined && day !== undefined && work.view === 'space' && (
+            <Suspense fallback={<p className="waiting">Opening the view in space …</p>}>
+              <SpaceView
+                cabinet={look.cabinet}
+                day={day}
+                time={work.time}
+                dark={dark}
+                picked={work.picked}
+                onPick={(part) => act({ do: 'pick', ...(part === undefined ? {} : { part }) })}
+              />
+            </Suspense>
           )}
           {look === undefined && work.complaints.length === 0 && <p className="waiting">Reading the cabinet …</p>}
           {work.complaints.length > 0 && <Complaints complaints={work.complaints} stale={look !== undefined} />}

@@ -8,6 +8,7 @@ const views: readonly (readonly [View, string])[] = [
   ['front', 'Front'],
   ['side', 'Side'],
   ['plan', 'Plan'],
+  ['space', 'Space'],
 ];
 
 const panes: readonly (readonly [Pane, string])[] = [

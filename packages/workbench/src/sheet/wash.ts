@@ -24,10 +24,29 @@ const onSlate: readonly [Lab, Lab, Lab] = [
 
 /** CSS colour of air at a temperature, K. */
 export function washOf(kelvin: number, dark: boolean): string {
+  const { lightness, a, b } = labOf(kelvin, dark);
+  return `oklab(${lightness.toFixed(4)} ${a.toFixed(4)} ${b.toFixed(4)})`;
+}
+
+/** The same as linear red, green and blue, 0…1, for a renderer. */
+export function rgbOf(kelvin: number, dark: boolean): [number, number, number] {
+  const { lightness, a, b } = labOf(kelvin, dark);
+  // B. Ottosson, "A perceptual color space for image processing" (2020).
+  const l = (lightness + 0.3963377774 * a + 0.2158037573 * b) ** 3;
+  const m = (lightness - 0.1055613458 * a - 0.0638541728 * b) ** 3;
+  const s = (lightness - 0.0894841775 * a - 1.291485548 * b) ** 3;
+  const clamp = (value: number): number => Math.min(1, Math.max(0, value));
+  return [
+    clamp(4.0767416621 * l - 3.3077115913 * m + 0.2309699292 * s),
+    clamp(-1.2684380046 * l + 2.6097574011 * m - 0.3413193965 * s),
+    clamp(-0.0041960863 * l - 0.7034186147 * m + 1.707614701 * s),
+  ];
+}
+
+function labOf(kelvin: number, dark: boolean): Lab {
   const share = Math.min(1, Math.max(0, (kelvin - COOL) / (WARM - COOL)));
   const [cool, middle, warm] = dark ? onSlate : onPaper;
-  const { lightness, a, b } = share < 0.5 ? mixed(cool, middle, share * 2) : mixed(middle, warm, share * 2 - 1);
-  return `oklab(${lightness.toFixed(4)} ${a.toFixed(4)} ${b.toFixed(4)})`;
+  return share < 0.5 ? mixed(cool, middle, share * 2) : mixed(middle, warm, share * 2 - 1);
 }
 
 function mixed(from: Lab, to: Lab, share: number): Lab {
