@@ -42,6 +42,22 @@ describe('newCabinet', () => {
     expect(cabinet.doors).toEqual({});
   });
 
+  it('exact: an outside size leaves the inside without its boards; what is vented and who sits where stand in the file', () => {
+    const text = newCabinet({
+      outside: '836 mm x 622 mm x 1786 mm',
+      madeOf: 'plywood 18 mm',
+      door: 'glass 4 mm',
+      vents: 'outdoors',
+      air: 'fan',
+      desk: '0.5 m, -2 m, 1.2 m',
+    });
+    const answer = readCabinet('new.yaml', text);
+    if (!answer.ok) throw new Error(answer.complaints.map(formatComplaint).join('\n'));
+    expect(answer.cabinet.inside).toEqual({ width: 0.8, depth: 0.6, height: 1.75 });
+    expect(answer.cabinet.paths['exhaust']!.to).toBe('outdoors');
+    expect(answer.cabinet.people['desk']!.at).toEqual([0.5, -2, 1.2]);
+  });
+
   it('property: whatever is known and whatever is not, the file can be read', () => {
     const answers = fc.record(
       {

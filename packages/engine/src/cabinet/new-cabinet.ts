@@ -1,7 +1,7 @@
 // A first cabinet file from a few answers. What a person does not know yet is written down all the same, with a comment that
 // says what is taken until they measure it.
 
-import { isFault, parseSizes } from '../units/quantity.ts';
+import { isFault, parseQuantity, parseSizes } from '../units/quantity.ts';
 import { kindsOf } from './catalogue.ts';
 
 /** Answers as a person would write them into the file; every one may be missing. */
@@ -9,6 +9,8 @@ export interface NewCabinetAnswers {
   readonly title?: string;
   /** Inside size, `800 mm x 600 mm x 1750 mm`. */
   readonly inside?: string;
+  /** Outside size, when that is what was measured; `inside` counts before it. */
+  readonly outside?: string;
   /** `plywood 18 mm` */
   readonly madeOf?: string;
   /** `glass 4 mm`, or `none`. */
@@ -23,6 +25,10 @@ export interface NewCabinetAnswers {
   readonly material?: string;
   /** How the air goes today. */
   readonly air?: 'closed' | 'holes' | 'fan' | 'fan and filter';
+  /** Where the air goes that leaves it. */
+  readonly vents?: 'room' | 'outdoors';
+  /** Where somebody sits, from the inside lower left front corner: right, back, up: `0.5 m, -1.5 m, 1.2 m`. */
+  readonly desk?: string;
   /** `9:00` */
   readonly start?: string;
   /** `6 h` */
@@ -47,7 +53,7 @@ const SHELF = 0.02;
 /** The commented text of a file that can be read at once, if the answers can. */
 export function newCabinet(answers: NewCabinetAnswers): string {
   const machines = answers.machines === undefined || answers.machines.length === 0 ? [usual.machine] : answers.machines;
-  const inside = answers.inside ?? usual.inside;
+  const inside = answers.inside ?? insideOf(answers) ?? usual.inside;
   const bays = baysOf(inside, machines.length);
   const material = answers.material ?? usual.material;
   const known = (answer: string | undefined, measure: string): string =>
@@ -61,10 +67,11 @@ export function newCabinet(answers: NewCabinetAnswers): string {
     'room:',
     `  size: ${scalar(answers.room ?? usual.room)}${known(answers.room, 'measure width x depth x height')}`,
     `  temperature: ${scalar(answers.temperature ?? usual.temperature)}${known(answers.temperature, 'what a thermometer shows; a course by time of day is possible')}`,
-    '  # Not given, so assumed: 50 % humidity, 0.5 air changes per hour, one person at a desk 1.5 m in front.',
+    `  # Not given, so assumed: 50 % humidity, 0.5 air changes per hour${answers.desk === undefined ? ', one person at a desk 1.5 m in front' : ''}.`,
     '',
+    ...(answers.desk === undefined ? [] : ['people:', `  desk: { at: [${answers.desk}] }`, '']),
     'cabinet:',
-    `  inside: ${scalar(inside)}${known(answers.inside, 'measure width x depth x height inside')}`,
+    `  inside: ${scalar(inside)}${known(answers.inside ?? answers.outside, 'measure width x depth x height inside')}${answers.inside === undefined && answers.outside !== undefined ? ` # ${answers.outside} outside` : ''}`,
     `  made-of: ${scalar(answers.madeOf ?? usual.madeOf)}${known(answers.madeOf, 'board and thickness, from inside to outside')}`,
     ...(answers.door === 'none'
       ? ['  # No door: the front is closed with the board above.']
@@ -83,7 +90,7 @@ export function newCabinet(answers: NewCabinetAnswers): string {
     ),
     '',
     ...airLines(
-      answers.air,
+      answers,
       bays.map(({ id }) => id),
     ),
     'days:',
@@ -133,17 +140,31 @@ function baysOf(inside: string, machines: number): { id: string; from: number; t
   }));
 }
 
+/** The inside that is left when the board is taken off on every side; in whole millimetres. */
+function insideOf({ outside, madeOf = usual.madeOf, door = usual.door }: NewCabinetAnswers): string | undefined {
+  const sizes = outside === undefined ? undefined : parseSizes(outside, 3);
+  const thick = parseQuantity('length', /([\d.]+\s*[a-z"']+)\s*$/i.exec(madeOf)?.[1] ?? '');
+  if (sizes === undefined || isFault(sizes) || isFault(thick)) return undefined;
+  const leaf = door === 'none' ? thick : parseQuantity('length', /([\d.]+\s*[a-z"']+)\s*$/i.exec(door)?.[1] ?? '');
+  const front = isFault(leaf) ? 0 : leaf.value;
+  const [width = 0, depth = 0, height = 0] = sizes;
+  const left = [width - 2 * thick.value, depth - thick.value - front, height - 2 * thick.value];
+  return left.every((length) => length > 0)
+    ? left.map((length) => `${Math.round(length * 1000)} mm`).join(' x ')
+    : undefined;
+}
+
 function machineId(index: number): string {
   return ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'][index] ?? `machine-${index + 1}`;
 }
 
-function airLines(air: NewCabinetAnswers['air'], bays: readonly string[]): string[] {
+function airLines({ air, vents = 'room' }: NewCabinetAnswers, bays: readonly string[]): string[] {
   const first = bays[0]!;
   const last = bays.at(-1)!;
   const exhaust: Record<'holes' | 'fan' | 'fan and filter', string> = {
-    holes: `  exhaust: { from: ${last}, to: room, hole: 80 mm round }`,
-    fan: `  exhaust: { from: ${last}, to: room, parts: [ { fan: axial 92 mm quiet } ] }`,
-    'fan and filter': `  exhaust: { from: ${last}, to: room, parts: [ { filter: pleated H13 200 mm }, { fan: axial 120 mm strong } ] }`,
+    holes: `  exhaust: { from: ${last}, to: ${vents}, hole: 80 mm round }`,
+    fan: `  exhaust: { from: ${last}, to: ${vents}, parts: [ { fan: axial 92 mm quiet } ] }`,
+    'fan and filter': `  exhaust: { from: ${last}, to: ${vents}, parts: [ { filter: pleated H13 200 mm }, { fan: axial 120 mm strong } ] }`,
   };
   if (air === 'closed') return ['# air: no holes yet; the cabinet breathes through its gaps alone', ''];
   const kind = air ?? 'holes';

@@ -37,7 +37,7 @@ describe('stillair new', () => {
     const answers = ['Shed', '', "don't know", '?', 'I do not know', '', 'fixed bed 120, delta 200', '', '', '', ''];
     const { code, out, err } = await run({}, { answers });
     expect(code).toBe(0);
-    expect(err.match(/\?\n/g)).toHaveLength(11);
+    expect(err.match(/\?\n/g)).toHaveLength(12);
     expect(readBack(out)).toMatchObject({ title: 'Shed' });
     expect(Object.values(readBack(out).machines).map(({ kind }) => kind)).toEqual(['fixed bed 120', 'delta 200']);
   });

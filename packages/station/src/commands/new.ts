@@ -34,12 +34,18 @@ const questions: readonly Question[] = [
     asks: 'How does the air go: closed, holes, fan, or fan and filter?',
     read: asWritten as Question['read'],
   },
+  {
+    key: 'vents',
+    asks: 'Where does that air go: room or outdoors?',
+    read: asWritten as Question['read'],
+  },
   { key: 'start', asks: 'When does a usual job start, such as 9:00?', read: asWritten },
   { key: 'lasts', asks: 'How long does it take, such as 6 h?', read: asWritten },
 ];
 
 /** Answers that leave the question open. */
 const UNKNOWN = /^(?:|\?+|-|(?:i )?do(?:n['’]?t| not) know)$/i;
+const ENDS: readonly string[] = ['room', 'outdoors'];
 const WAYS: readonly string[] = ['closed', 'holes', 'fan', 'fan and filter'];
 
 export async function newFile({ out, ...given }: NewOptions, io: Io): Promise<ExitCode> {
@@ -100,6 +106,8 @@ function introduction(io: Io): string {
 /** What is wrong with the answers, found by reading the file that they make. */
 function faultOf(answers: NewCabinetAnswers): string | undefined {
   if (answers.air !== undefined && !WAYS.includes(answers.air)) return `"${answers.air}" is none of ${WAYS.join(', ')}`;
+  if (answers.vents !== undefined && !ENDS.includes(answers.vents))
+    return `"${answers.vents}" is none of ${ENDS.join(', ')}`;
   const reading = readCabinet('cabinet.yaml', newCabinet(answers));
   return reading.ok ? undefined : told(reading.complaints[0]!);
 }

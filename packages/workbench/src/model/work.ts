@@ -44,6 +44,8 @@ export interface Work {
 export type Action =
   | { readonly do: 'open'; readonly name: string; readonly text: string }
   | { readonly do: 'write'; readonly text: string }
+  /** A text of the person's own, from answers: it belongs to no file yet. */
+  | { readonly do: 'own'; readonly text: string }
   /** Part of one movement: does not add to the past. */
   | { readonly do: 'drag'; readonly text: string; readonly first: boolean }
   | { readonly do: 'undo' }
@@ -86,6 +88,8 @@ export function reduce(work: Work, action: Action): Work {
       const { view, units, theme, panes } = work;
       return { ...emptyWork, view, units, theme, panes, name: action.name, text: action.text, saved: action.text };
     }
+    case 'own':
+      return { ...written(work, action.text, false), name: 'my-cabinet.yaml', saved: '', past: [] };
     case 'write':
       return action.text === work.text ? work : written(work, action.text, true);
     case 'drag':

@@ -1,6 +1,6 @@
 // The page: a sheet with remarks in its margin. Everything else unfolds when it is asked for.
 
-import type { Edit, Finding } from '@stillair/engine';
+import type { Cabinet, Edit, Finding } from '@stillair/engine';
 import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import { DayStrip } from '../day/day-strip.tsx';
 import type { Field, Vocabulary } from '../engine/protocol.ts';
@@ -14,6 +14,7 @@ import { Legend } from '../sheet/legend.tsx';
 import { moveEdits, type Shift } from '../sheet/moves.ts';
 import { Sheet } from '../sheet/sheet.tsx';
 import { partOfFinding, splitOnce } from '../sheet/solids.ts';
+import { Questions } from '../start/questions.tsx';
 import { Complaints } from './complaints.tsx';
 import { Leaders } from './leaders.tsx';
 import { TitleBlock } from './title-block.tsx';
@@ -30,6 +31,7 @@ export function App() {
   const engine = useEngine(work, act);
   const files = useFiles(work, act);
   const dark = useDark(work.theme);
+  const [asking, setAsking] = useState(false);
   const [shownPanels, setShownPanels] = useState<readonly string[] | undefined>(undefined);
 
   useEffect(() => {
@@ -88,7 +90,7 @@ export function App() {
       <a className="skip" href="#remarks-title">
         To the remarks
       </a>
-      <TitleBlock work={work} act={act} files={files} />
+      <TitleBlock work={work} act={act} files={files} onOwn={() => setAsking(true)} />
       <main>
         {has('text') && (
           <section className="text-pane" aria-label="the text of the cabinet file">
@@ -101,6 +103,17 @@ export function App() {
               />
             </Suspense>
           </section>
+        )}
+        {asking && (
+          <Questions
+            onText={(answered) => act({ do: 'own', text: answered })}
+            onDone={() => setAsking(false)}
+            onLeave={() => {
+              setAsking(false);
+              const [first] = files.store?.examples ?? [];
+              if (first !== undefined) void files.openExample(first.name);
+            }}
+          />
         )}
         {has('part') && work.picked !== undefined && (
           <PartPane
@@ -163,6 +176,8 @@ export function App() {
           onPoint={point}
           onTry={tryIt}
           onStop={() => engine.current?.stop()}
+          uncertain={look?.uncertain ?? []}
+          seen={files.isExample && look !== undefined ? whatIsSeen(look.cabinet) : undefined}
         />
       </main>
       {has('options') && look !== undefined && (
@@ -202,6 +217,12 @@ export function App() {
       </div>
     </div>
   );
+}
+
+/** One sentence for somebody who sees this for the first time. */
+function whatIsSeen({ title, machines, bays }: Cabinet): string {
+  const count = (number: number, what: string): string => `${number} ${what}${number === 1 ? '' : 's'}`;
+  return `You see an invented example, “${title}”: ${count(Object.keys(machines).length, 'printer')} in ${count(Object.keys(bays).length, 'bay')}, drawn to scale with the air of the hour, and beside it what would go wrong; change anything, or begin with your own cabinet.`;
 }
 
 /** Words for the editor, once it is open. */

@@ -18,15 +18,14 @@ const panes: readonly (readonly [Pane, string])[] = [
   ['part', 'Part'],
 ];
 
-export function TitleBlock({
-  work,
-  act,
-  files,
-}: {
+export interface TitleBlockProps {
   readonly work: Work;
   readonly act: Dispatch<Action>;
   readonly files: Files;
-}) {
+  readonly onOwn: () => void;
+}
+
+export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
   const { look, view, units, theme } = work;
   const unsaved = work.text !== work.saved;
   return (
@@ -67,6 +66,9 @@ export function TitleBlock({
           ))}
           <option value="pick:">a file of this computer …</option>
         </select>
+        <button type="button" onClick={onOwn}>
+          My own cabinet
+        </button>
         <button type="button" onClick={() => void files.save()} aria-keyshortcuts="Control+S">
           Save
         </button>

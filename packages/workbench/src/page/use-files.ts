@@ -13,6 +13,8 @@ export interface Files {
   readonly openExample: (name: string) => Promise<void>;
   readonly pick: () => Promise<void>;
   readonly save: () => Promise<void>;
+  /** What is open is an example, not yet changed. */
+  readonly isExample: boolean;
   /** A newer text of the open file, that somebody else wrote. */
   readonly newer: string | undefined;
   readonly takeNewer: () => void;
@@ -26,6 +28,10 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
   const example = useRef(false);
   const now = useRef(work);
   now.current = work;
+  if (work.saved === '' && example.current) {
+    example.current = false;
+    tag.current = undefined;
+  }
 
   const opened = useCallback(
     (name: string, text: string, its: string | undefined, isExample: boolean): void => {
@@ -94,6 +100,7 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
       act({ do: 'saved', text });
       return;
     }
+    // A text of the person's own takes its own name on the first saving, and must not meet another file there.
     const answer = await store.save(name, text, tag.current);
     if (answer.ok) {
       tag.current = answer.tag;
@@ -112,6 +119,7 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
       if (file !== undefined) opened(file.name, file.text, undefined, false);
     },
     save,
+    isExample: example.current && work.text === work.saved,
     newer: newer?.text,
     takeNewer: () => {
       if (newer !== undefined) opened(now.current.name, newer.text, newer.tag, false);

@@ -2,7 +2,8 @@
 
 import { type Finding, type Remark, remarksOn, type UnitSystem } from '@stillair/engine';
 import { useMemo, useState } from 'react';
-import type { OriginTexts } from '../engine/protocol.ts';
+import type { OriginTexts, Uncertain } from '../engine/protocol.ts';
+import { Assumed } from '../start/assumed.tsx';
 import { bandText, limitText, placeText, valueText } from './finding-text.ts';
 import { Reason } from './reason.tsx';
 import { SpreadBar } from './spread-bar.tsx';
@@ -22,16 +23,20 @@ export interface RemarksProps {
   readonly onPoint: (finding: Finding) => void;
   readonly onTry: (finding: Finding, tried: number, keep: boolean) => void;
   readonly onStop: () => void;
+  readonly uncertain: readonly Uncertain[];
+  /** For a newcomer: one sentence on what they see. */
+  readonly seen?: string | undefined;
 }
 
 export function Remarks(props: RemarksProps) {
-  const { findings, pending, progress, onStop } = props;
+  const { findings, pending, progress, onStop, uncertain, seen } = props;
   const { opening, first, rest } = useMemo(() => remarksOn(findings), [findings]);
   const [all, setAll] = useState(false);
   const shown = all ? [...first, ...rest] : first;
   return (
     <section className="remarks" aria-labelledby="remarks-title">
       <h2 id="remarks-title">Remarks</h2>
+      {seen !== undefined && <p className="seen">{seen}</p>}
       <p className="opening" role="status">
         {opening}
       </p>
@@ -58,6 +63,7 @@ export function Remarks(props: RemarksProps) {
           {all ? 'only what matters most' : `${rest.length} more remark${rest.length === 1 ? '' : 's'}`}
         </button>
       )}
+      <Assumed uncertain={uncertain} findings={findings} />
       <EveryFinding {...props} />
     </section>
   );
