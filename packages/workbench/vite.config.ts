@@ -1,7 +1,6 @@
 // The page is built into `dist`, from the packages' sources; it is served by the station, or by any server of plain files.
 
 import { readdirSync, readFileSync } from 'node:fs';
-import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 
 const examples = new URL('../../examples/', import.meta.url);
@@ -17,8 +16,11 @@ const withExamples: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), withExamples],
-  resolve: { conditions: ['stillair-source', 'module', 'browser', 'development|production'] },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  plugins: [withExamples],
+  resolve: {
+    conditions: ['stillair-source', 'module', 'browser', 'development|production'],
+  },
   worker: { format: 'es' },
   build: {
     target: 'es2022',
@@ -33,7 +35,7 @@ export default defineConfig({
               name: 'editor',
               test: /node_modules[\\/](@codemirror|@lezer|codemirror|style-mod|w3c-keyname|crelt)[\\/]/,
             },
-            { name: 'page', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
+            { name: 'page', test: /node_modules[\\/]preact[\\/]/ },
           ],
         },
       },

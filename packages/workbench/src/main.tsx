@@ -1,7 +1,7 @@
 // Entry of the page.
 
-import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
+import { StrictMode } from 'preact/compat';
+import { createRoot } from 'preact/compat/client';
 import { App } from './page/app.tsx';
 
 createRoot(document.getElementById('page')!).render(

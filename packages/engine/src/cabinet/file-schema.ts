@@ -1,6 +1,6 @@
 // Schema of the whole cabinet file, version 1. A version once published only gains keys.
 
-import { z } from 'zod';
+import * as z from 'zod';
 import { carcassOptionSchema, costsSchema } from './costs-schema.ts';
 import { spoolSchema } from './filament-schema.ts';
 import { hangFields } from './fit-schema.ts';

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { z } from 'zod';
+import * as z from 'zod';
 import { cabinetSchema } from './schema.ts';
 
 const cases = join(import.meta.dirname, '../../cases');

@@ -1,6 +1,6 @@
 // JSON Schema of the cabinet file, from the definition that reads it: for editors that complete keys and show their meaning.
 
-import { z } from 'zod';
+import * as z from 'zod';
 import { fileSchema } from './file-schema.ts';
 
 /** Of draft 2020-12; keys that begin with `_` are allowed everywhere, as they are the person's own. */

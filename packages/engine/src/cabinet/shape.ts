@@ -1,7 +1,7 @@
 // The words in which the cabinet file's schema is written: quantities, maps, lists, choices. One definition reads the file
 // and gives the JSON Schema. zod carries one text for each issue; ours is a fault with its four parts, as JSON.
 
-import { z } from 'zod';
+import * as z from 'zod';
 import { parseClock, parseWindow } from '../units/clock.ts';
 import { formatQuantity } from '../units/format.ts';
 import { type Money, parseMoney } from '../units/money.ts';

@@ -1,6 +1,6 @@
 // Keys that only sound asks for.
 
-import { z } from 'zod';
+import * as z from 'zod';
 import { parseWindow } from '../units/clock.ts';
 import { isFault, parseQuantity } from '../units/quantity.ts';
 import type { KindName } from '../units/unit-table.ts';

@@ -1,7 +1,7 @@
 // The foot of the page: what happens over the day, and a time cursor that tints the sheet.
 
 import { type Band, formatClock, type Line, type Panel, type Pen, type Strip } from '@stillair/engine';
-import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import { type KeyboardEvent, type PointerEvent, useRef } from 'preact/compat';
 import type { ShownDay } from '../engine/protocol.ts';
 import { useSize } from '../sheet/use-size.ts';
 
@@ -43,7 +43,7 @@ export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
     const { left } = event.currentTarget.getBoundingClientRect();
     onTime(clamped(((event.clientX - left - LEFT) / plot) * end, end));
   };
-  const key = (event: KeyboardEvent): void => {
+  const key = (event: KeyboardEvent<HTMLElement>): void => {
     const steps: Readonly<Record<string, number>> = {
       ArrowLeft: -300,
       ArrowRight: 300,
@@ -66,7 +66,7 @@ export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
             <input
               type="checkbox"
               checked={shown.includes(title)}
-              onChange={(event) => onShow(title, event.target.checked)}
+              onChange={(event) => onShow(title, event.currentTarget.checked)}
             />{' '}
             {title}
           </label>

@@ -1,7 +1,7 @@
 // The page: a sheet with remarks in its margin. Everything else unfolds when it is asked for.
 
 import type { Cabinet, Edit, Finding } from '@stillair/engine';
-import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'preact/compat';
 import { DayStrip } from '../day/day-strip.tsx';
 import type { Field, Vocabulary } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
@@ -14,7 +14,6 @@ import { Legend } from '../sheet/legend.tsx';
 import { moveEdits, type Shift } from '../sheet/moves.ts';
 import { Sheet } from '../sheet/sheet.tsx';
 import { partOfFinding, splitOnce } from '../sheet/solids.ts';
-import { Questions } from '../start/questions.tsx';
 import { Complaints } from './complaints.tsx';
 import { Leaders } from './leaders.tsx';
 import { TitleBlock } from './title-block.tsx';
@@ -23,6 +22,7 @@ import { useEngine } from './use-engine.ts';
 import { useFiles } from './use-files.ts';
 import { useKeys } from './use-keys.ts';
 
+const Questions = lazy(() => import('../start/questions.tsx'));
 const SpaceView = lazy(() => import('../space/space-view.tsx'));
 const TextPane = lazy(() => import('../text/text-pane.tsx'));
 
@@ -105,15 +105,17 @@ export function App() {
           </section>
         )}
         {asking && (
-          <Questions
-            onText={(answered) => act({ do: 'own', text: answered })}
-            onDone={() => setAsking(false)}
-            onLeave={() => {
-              setAsking(false);
-              const [first] = files.store?.examples ?? [];
-              if (first !== undefined) void files.openExample(first.name);
-            }}
-          />
+          <Suspense fallback={<p className="waiting">One moment …</p>}>
+            <Questions
+              onText={(answered) => act({ do: 'own', text: answered })}
+              onDone={() => setAsking(false)}
+              onLeave={() => {
+                setAsking(false);
+                const [first] = files.store?.examples ?? [];
+                if (first !== undefined) void files.openExample(first.name);
+              }}
+            />
+          </Suspense>
         )}
         {has('part') && work.picked !== undefined && (
           <PartPane

@@ -1,6 +1,6 @@
 // Leader lines from the remarks in the margin to the parts on the sheet that they are about.
 
-import { useLayoutEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'preact/compat';
 
 interface Leader {
   readonly id: string;

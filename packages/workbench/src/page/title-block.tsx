@@ -1,6 +1,6 @@
 // The head of the page, as the title block of a drawing: what it is, from which side it is seen, and what can be unfolded.
 
-import type { Dispatch } from 'react';
+import type { Dispatch } from 'preact/compat';
 import type { Action, Pane, View, Work } from '../model/work.ts';
 import type { Files } from './use-files.ts';
 
@@ -44,7 +44,7 @@ export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
           aria-label="open a cabinet"
           value=""
           onChange={(event) => {
-            const [group, ...rest] = event.target.value.split(':');
+            const [group, ...rest] = event.currentTarget.value.split(':');
             const name = rest.join(':');
             if (group === 'file') void files.open(name);
             else if (group === 'example') void files.openExample(name);
@@ -109,7 +109,7 @@ export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
           <select
             aria-label="day"
             value={work.day}
-            onChange={(event) => act({ do: 'day', day: Number(event.target.value) })}
+            onChange={(event) => act({ do: 'day', day: Number(event.currentTarget.value) })}
           >
             {look.days.map(({ sheet }, at) => (
               <option key={sheet.day} value={at}>

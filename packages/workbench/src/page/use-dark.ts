@@ -1,6 +1,6 @@
 // Light or dark paper: as the person wishes, else as their system does. The choice stands on the root for the style sheet.
 
-import { useEffect, useSyncExternalStore } from 'react';
+import { useEffect, useSyncExternalStore } from 'preact/compat';
 import type { Theme } from '../model/work.ts';
 
 const query = '(prefers-color-scheme: dark)';

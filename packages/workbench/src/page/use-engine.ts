@@ -1,7 +1,7 @@
 // The engine beside the page: asked whenever the text changes, its answers put where the page's knowledge is.
 
-import type { Dispatch } from 'react';
-import { useEffect, useRef } from 'react';
+import type { Dispatch } from 'preact/compat';
+import { useEffect, useRef } from 'preact/compat';
 import { type EngineClient, openEngine } from '../engine/engine-client.ts';
 import type { Action, Work } from '../model/work.ts';
 

@@ -1,6 +1,6 @@
 // Opening and saving: which store there is, what is open, and what to do when a file was changed from outside.
 
-import { type Dispatch, useCallback, useEffect, useRef, useState } from 'react';
+import { type Dispatch, useCallback, useEffect, useRef, useState } from 'preact/compat';
 import { browserStore, download, pickFile } from '../files/browser-store.ts';
 import { keptDraft } from '../files/draft.ts';
 import { serverStore } from '../files/server-store.ts';

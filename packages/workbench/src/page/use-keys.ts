@@ -1,6 +1,6 @@
 // Keys that work anywhere on the page, but not while somebody writes in a field.
 
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'preact/compat';
 import type { Pane, View } from '../model/work.ts';
 
 export interface Keys {

@@ -1,7 +1,7 @@
 // The part that is picked: its keys as they stand in the file, each with its meaning and, where nothing is written, what is taken.
 
 import type { Edit, Finding, UnitSystem } from '@stillair/engine';
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useState } from 'preact/compat';
 import type { Field } from '../engine/protocol.ts';
 import { placeText, valueText } from '../remarks/finding-text.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
@@ -77,7 +77,7 @@ function FieldRow({ field, onEdit }: { readonly field: Field; readonly onEdit: (
         placeholder={origin === '' ? 'not given' : origin.split(':')[0]}
         disabled={!editable || written?.startsWith('(') === true}
         aria-describedby={`${id}-about`}
-        onChange={(event) => setTyped(event.target.value)}
+        onInput={(event) => setTyped(event.currentTarget.value)}
         onBlur={done}
         onKeyDown={(event) => {
           if (event.key === 'Enter') done();

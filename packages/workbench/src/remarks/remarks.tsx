@@ -1,7 +1,7 @@
 // The margin: what the engine remarks on the cabinet, worst first, one remark for findings of one cause.
 
 import { type Finding, type Remark, remarksOn, type UnitSystem } from '@stillair/engine';
-import { useMemo, useState } from 'react';
+import { useMemo, useState } from 'preact/compat';
 import type { OriginTexts, Uncertain } from '../engine/protocol.ts';
 import { Assumed } from '../start/assumed.tsx';
 import { bandText, limitText, placeText, valueText } from './finding-text.ts';

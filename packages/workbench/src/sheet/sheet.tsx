@@ -1,7 +1,7 @@
 // The sheet: the cabinet drawn to scale from one side, its air washed by temperature at the time of the cursor.
 
 import { type Cabinet, formatQuantity, type UnitSystem } from '@stillair/engine';
-import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import { type KeyboardEvent, type PointerEvent, useRef } from 'preact/compat';
 import type { ShownDay } from '../engine/protocol.ts';
 import { AirArrow } from './air-arrow.tsx';
 import { MachineFigure } from './machine-figure.tsx';

@@ -1,6 +1,6 @@
 // The size of an element on the page, followed as it changes.
 
-import { type RefObject, useLayoutEffect, useState } from 'react';
+import { type RefObject, useLayoutEffect, useState } from 'preact/compat';
 
 export interface PixelSize {
   readonly width: number;

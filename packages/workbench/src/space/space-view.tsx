@@ -1,7 +1,7 @@
 // The cabinet in space, to be turned: ink edges on paper, air as a tint. Loaded only when it is asked for.
 
 import type { Cabinet } from '@stillair/engine';
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'preact/compat';
 import {
   BoxGeometry,
   Color,

@@ -1,7 +1,7 @@
 // "My own cabinet": a few questions, each of which may stay open. The sheet draws along; a first file comes out.
 
 import { knownKinds, type NewCabinetAnswers, newCabinet } from '@stillair/engine';
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useState } from 'preact/compat';
 
 export interface QuestionsProps {
   /** Called with the file of the answers so far, whenever one changes. */
@@ -51,7 +51,7 @@ const questions: readonly Question[] = [
   { key: 'lasts', asks: 'How long does it take?', example: '6 h' },
 ];
 
-export function Questions({ onText, onDone, onLeave }: QuestionsProps) {
+export default function Questions({ onText, onDone, onLeave }: QuestionsProps) {
   const [answers, setAnswers] = useState<NewCabinetAnswers>({});
   // biome-ignore lint/correctness/useExhaustiveDependencies: only an answer makes a new text.
   useEffect(() => onText(newCabinet(answers)), [answers]);
@@ -107,7 +107,7 @@ function Machines({
   return (
     <div className="ask">
       <label htmlFor={id}>Which machines, from the lowest up?</label>
-      <select id={id} value="" onChange={(event) => onChoose([...chosen, event.target.value])}>
+      <select id={id} value="" onChange={(event) => onChoose([...chosen, event.currentTarget.value])}>
         <option value="">{chosen.length === 0 ? 'I don’t know yet' : 'another one …'}</option>
         {kinds.map((kind) => (
           <option key={kind} value={kind}>
@@ -148,7 +148,7 @@ function Ask({ question, onAnswer }: { readonly question: Question; readonly onA
         disabled={!known}
         list={words === undefined ? undefined : `${id}-words`}
         placeholder={known ? `such as ${example}` : `assumed: ${example}`}
-        onChange={(event) => setTyped(event.target.value)}
+        onInput={(event) => setTyped(event.currentTarget.value)}
         onBlur={() => onAnswer(typed.trim())}
       />
       {words !== undefined && (
@@ -163,8 +163,8 @@ function Ask({ question, onAnswer }: { readonly question: Question; readonly onA
           type="checkbox"
           checked={!known}
           onChange={(event) => {
-            setKnown(!event.target.checked);
-            onAnswer(event.target.checked ? '' : typed.trim());
+            setKnown(!event.currentTarget.checked);
+            onAnswer(event.currentTarget.checked ? '' : typed.trim());
           }}
         />{' '}
         I don’t know

@@ -17,7 +17,7 @@ import {
 } from '@codemirror/view';
 import { tags } from '@lezer/highlight';
 import type { Complaint } from '@stillair/engine';
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'preact/compat';
 import type { Vocabulary } from '../engine/protocol.ts';
 import { placeInText } from './place-in-text.ts';
 import { keysAt, meaningAt, wordsAt } from './schema-at.ts';
