@@ -160,6 +160,7 @@ export {
 export { type Gap, gapAsPowerLaw, gapFlow, gapResistance } from './gap.ts';
 export { glassFallsOut } from './glass-in-fire.ts';
 export {
+  CLASS_A_PRACTICE,
   exhaustRise,
   fireForAnswer,
   type HeatDetectorClass,

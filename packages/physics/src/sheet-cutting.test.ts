@@ -68,7 +68,7 @@ describe('sheets', () => {
     expect(sheetsFor([part], sheet(2, 1, true))).toMatchObject({ planned: 1, tooLarge: [] });
   });
 
-  it('property: never fewer than the area needs; never more than the parts; whole parts within whole sheets', () => {
+  it('property: never fewer than the area needs, at most one for each part, whole parts within whole sheets', () => {
     const part = fc.record({
       length: fc.double({ min: 0.05, max: 2.4, noNaN: true }),
       width: fc.double({ min: 0.05, max: 1.2, noNaN: true }),

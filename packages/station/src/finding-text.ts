@@ -16,9 +16,9 @@ export function valueText(finding: Finding, units: UnitSystem): string {
   return finding.value === undefined ? 'unknown' : quantity(finding.unit, finding.value, units);
 }
 
-/** From the 10th to the 90th percentile, empty without a band. */
+/** From the 10th to the 90th percentile, empty without a band or where nothing moves the value. */
 export function bandText({ p10, p90, unit }: Finding, units: UnitSystem): string {
-  return p10 === undefined || p90 === undefined ? '' : bandOf(unit, p10, p90, units);
+  return p10 === undefined || p90 === undefined || p10 === p90 ? '' : bandOf(unit, p10, p90, units);
 }
 
 /** `at most 45 °C`, empty without a limit. */

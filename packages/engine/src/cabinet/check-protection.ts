@@ -8,9 +8,24 @@ import { quoted } from './complaint.ts';
 import { keptThings } from './fill-protection.ts';
 import type { FilePath } from './source-tree.ts';
 
+/** All states of the members are tried, which are 2 to their number. */
+const MOST_MEMBERS = 16;
+
 export function checkProtection(check: Check): void {
   const { protection = {} } = check.spec;
   const bays = bayIds(check);
+  const members = Object.keys(protection.chain ?? {}).length;
+  if (members > MOST_MEMBERS)
+    check.say(
+      ['protection', 'chain'],
+      {
+        code: 'chain-too-long',
+        what: `${members} devices stand in it`,
+        allowed: `at most ${MOST_MEMBERS} devices in one chain`,
+        mend: 'name those in series with one contactor',
+      },
+      { key: true },
+    );
   for (const [id, { bay }] of Object.entries(protection.chain ?? {}))
     if (bay !== undefined) mustBeKnown(check, ['protection', 'chain', id, 'bay'], 'bay', bay, bays);
   for (const [id, { where, what, class: heatClass }] of Object.entries(protection.detectors ?? {})) {

@@ -23,6 +23,14 @@ export const causes = {
   spentStage: 'a filter or carbon stage is nearly spent',
   noise: 'the fans are loud',
   lostHeat: 'warm air is blown away',
+  noCutOff: 'nothing sure cuts the power',
+  notNoticed: 'a fire would not be noticed in time',
+  fedOnAlarm: 'fans and openings feed a fire',
+  fuelKept: 'fuel is kept in the cabinet',
+  wrongDetector: 'the heat detector does not suit the bay',
+  linkTooLow: 'a cut-off opens too near to ordinary heat',
+  wrongExtinguisher: 'the extinguisher does not suit the place',
+  dear: 'it costs more than it may',
 } as const;
 
 export type Cause = (typeof causes)[keyof typeof causes];

@@ -107,3 +107,17 @@ export const setDoor = (id: string, layers: readonly Layer[], more: readonly str
         ['cabinet', 'doors', id, ...(seal === undefined ? ['made-of'] : ['seal'])],
         seal ?? [...boards(layers), ...more],
       );
+
+export const setOnAlarm = (key: 'fans' | 'heaters' | 'flaps', value: 'stop' | 'cut' | 'shut'): Edit =>
+  set(['protection', 'on-alarm', key], value);
+export const setLatch = (): Edit => set(['protection', 'latch'], true);
+export const openContact = (id: string): Edit => set(['protection', 'chain', id, 'contact'], 'opens');
+export const setOpensAt = (id: string, degrees: number): Edit =>
+  set(['protection', 'chain', id, 'opens-at'], `${degrees} °C`);
+export const addDetector = (id: string, detector: { readonly [key: string]: Value }): Edit =>
+  add(['protection', 'detectors', id], detector);
+export const setDetectorClass = (id: string, heatClass: string): Edit =>
+  set(['protection', 'detectors', id, 'class'], heatClass);
+export const slowDetector = (id: string): Edit => set(['protection', 'detectors', id, 'rate-of-rise'], false);
+export const detectorBeforeFilter = (id: string): Edit => set(['protection', 'detectors', id, 'filter'], 'before');
+export const keepOutside = (id: string): Edit => set(['protection', 'stored', id, 'where'], 'outside');

@@ -47,7 +47,7 @@ export async function check(file: string, options: CheckOptions, io: Io): Promis
   } else {
     const ink = inkFor(io);
     const shown = { units: options.units, days: days.length, width: io.columns, ink };
-    io.out(`${ink.strong(cabinet.title)}\n${remarks.opening}`);
+    io.out(`${ink.strong(cabinet.title)}\n${hanging('', remarks.opening, io.columns)}`);
     for (const [at, remark] of remarks.first.entries()) io.out(`\n${remarkText(remark, at + 1, shown)}`);
     io.out(`\n${hanging('', spreadText(spread, judgement.samples.ran), io.columns)}`);
     const notes = notesText(judgement, days.length, io.columns, options.day);
