@@ -64,6 +64,34 @@ describe('the built stillair', () => {
     expect(stillair('network', join(fixtures, 'one-zone.yaml')).stdout).toContain('temperature, °C');
   });
 
+  it('workbench: opens a file for a browser until it is interrupted', async () => {
+    writeFileSync(join(scratch, 'shelf.yaml'), readFileSync(hall));
+    const running = spawn(process.execPath, [bin, 'workbench', 'shelf.yaml', '--port', '0'], { cwd: scratch });
+    let [stdout, stderr] = ['', ''];
+    running.stderr.setEncoding('utf8').on('data', (text: string) => {
+      stderr += text;
+    });
+    await new Promise<void>((resolve) => {
+      running.stdout.setEncoding('utf8').on('data', (text: string) => {
+        stdout += text;
+        if (stdout.includes('Ctrl-C closes it.\n')) resolve();
+      });
+      running.on('close', () => resolve());
+    });
+    const address = /^The workbench is open at (http:\/\/127\.0\.0\.1:\d+\/)\n/.exec(stdout)?.[1] ?? '';
+    const page = await fetch(address);
+    expect(await page.text()).toContain('<meta name="style-nonce"');
+    expect(page.headers.get('content-security-policy')).toContain("default-src 'none'");
+    expect(await (await fetch(`${address}api/session`)).json()).toMatchObject({ version: 1, open: 'shelf.yaml' });
+    const etag = (await fetch(`${address}api/file?name=shelf.yaml`)).headers.get('etag')!;
+    const save = { method: 'PUT', headers: { 'If-Match': etag }, body: 'title: Shelf\n' };
+    expect((await fetch(`${address}api/file?name=shelf.yaml`, save)).status).toBe(204);
+    expect(readFileSync(join(scratch, 'shelf.yaml'), 'utf8')).toBe('title: Shelf\n');
+    running.kill('SIGINT');
+    const status = await new Promise((resolve) => running.on('close', resolve));
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+  });
+
   it('says what is wrong with a file that is none, with status 2', () => {
     writeFileSync(join(scratch, 'picture.yaml'), new Uint8Array([137, 80, 78, 71, 0, 1]));
     expect(stillair('check', 'picture.yaml')).toEqual({

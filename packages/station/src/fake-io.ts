@@ -1,10 +1,12 @@
 // An outside made of memory, for the tests of commands: files by name, everything printed kept.
 
-import type { Io } from './io.ts';
+import type { Io, Served, Serving } from './io.ts';
 
 export interface FakeIo extends Io {
   readonly printed: { out: string; err: string; progress: string[] };
   readonly written: Map<string, string>;
+  /** What was asked to be served, and how often it was closed. */
+  readonly served: { asked: Serving[]; closed: number };
 }
 
 export interface FakeOutside {
@@ -15,15 +17,27 @@ export interface FakeOutside {
   readonly columns?: number;
   readonly colour?: boolean;
   readonly stop?: AbortSignal;
+  /** Why nothing can be served. */
+  readonly deaf?: string;
 }
 
 export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {}): FakeIo {
   const printed: FakeIo['printed'] = { out: '', err: '', progress: [] };
   const written = new Map<string, string>();
+  const served: FakeIo['served'] = { asked: [], closed: 0 };
   const waiting = [...answers];
   return {
     printed,
     written,
+    served,
+    async serve(asked): Promise<Served> {
+      served.asked.push(asked);
+      if (outside.deaf !== undefined) return { ok: false, problem: outside.deaf };
+      const close = async () => {
+        served.closed++;
+      };
+      return { ok: true, address: 'http://127.0.0.1:4180/', close };
+    },
     async read(path) {
       const text = files[path];
       return text === undefined ? { ok: false, problem: 'there is no such file' } : { ok: true, text };

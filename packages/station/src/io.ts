@@ -3,6 +3,18 @@
 /** A file's text, or why there is none, in words that follow "cannot read NAME: ". */
 export type Reading = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: string };
 
+/** What the workbench's server is asked to open: a file, a folder, or without either the examples. */
+export interface Serving {
+  readonly path: string | undefined;
+  /** The port to take; the usual one, or the next that is free, unless given. */
+  readonly port: number | undefined;
+}
+
+/** A server that runs until it is closed, or why there is none, in whole words. */
+export type Served =
+  | { readonly ok: true; readonly address: string; readonly close: () => Promise<void> }
+  | { readonly ok: false; readonly problem: string };
+
 export interface Io {
   read(path: string): Promise<Reading>;
   /**
@@ -10,6 +22,8 @@ export interface Io {
    * Something that is there already is replaced, or with `'new'` left alone and complained of.
    */
   write(path: string, text: string, how?: 'new'): Promise<string | undefined>;
+  /** Opens the workbench to browsers on this machine. */
+  serve(asked: Serving): Promise<Served>;
   /** Results; whole lines. */
   out(text: string): void;
   /** Complaints; whole lines. */

@@ -9,6 +9,7 @@ import type { ExplainOptions } from './commands/explain.ts';
 import type { NetworkOptions } from './commands/network.ts';
 import type { NewOptions } from './commands/new.ts';
 import type { PartsOptions } from './commands/parts.ts';
+import type { WorkbenchOptions } from './commands/workbench.ts';
 import type { ExitCode, Io } from './io.ts';
 import { hanging } from './text.ts';
 
@@ -45,6 +46,7 @@ function describeProgram(io: Io, act: Act): Command {
     .addHelpText('after', help('new > cabinet.yaml', 'check cabinet.yaml'));
   addStudies(program, io, act);
   addFiles(program, io, act);
+  addWorkbench(program, io, act);
   for (const command of [program, ...program.commands]) {
     speakPlainly(command, io);
     command.addHelpText('after', `\n${hanging('', statusHelp, io.columns)}`);
@@ -160,6 +162,23 @@ function addFiles(program: Command, io: Io, act: Act): void {
     .addHelpText('after', help('network rooms.yaml', 'network rooms.yaml --at 3600 --json'))
     .action((file: string, options: NetworkOptions) =>
       act(import('./commands/network.ts').then(({ network }) => network(file, options, io))),
+    );
+}
+
+/** What a person works at in a browser. */
+function addWorkbench(program: Command, io: Io, act: Act): void {
+  program
+    .command('workbench')
+    .description('opens the workbench on a cabinet file, or on those of a folder, for a browser on this machine')
+    .argument('[path]', 'cabinet file, or a folder with some; without it the examples, read-only')
+    .addOption(
+      new Option('--port <number>', 'port to open it at; 4180, or the next that is free, unless given').argParser(
+        (text) => wholeNumber(text, 0, 65_535),
+      ),
+    )
+    .addHelpText('after', help('workbench cabinet.yaml', 'workbench .', 'workbench'))
+    .action((path: string | undefined, options: WorkbenchOptions) =>
+      act(import('./commands/workbench.ts').then(({ workbench }) => workbench(path, options, io))),
     );
 }
 

@@ -7,15 +7,21 @@ import type { Reading } from './io.ts';
 
 /** Cabinet files are a few kilobytes, network files and logs a few hundred: more than this was not meant. */
 export const LARGEST_FILE: number = 8 * 1024 * 1024;
+export const TOO_LARGE: string = 'it is larger than 8 MB, which no text file here is';
 
 export async function readTextFile(path: string): Promise<Reading> {
   let bytes: Uint8Array;
   try {
     bytes = await firstBytes(path, LARGEST_FILE + 1);
   } catch (error) {
-    return { ok: false, problem: await inWords(error, path) };
+    return { ok: false, problem: await pathProblem(error, path) };
   }
-  if (bytes.length > LARGEST_FILE) return { ok: false, problem: 'it is larger than 8 MB, which no text file here is' };
+  if (bytes.length > LARGEST_FILE) return { ok: false, problem: TOO_LARGE };
+  return textOf(bytes);
+}
+
+/** The text that the bytes of a file are, or why they are none. */
+export function textOf(bytes: Uint8Array): Reading {
   if (bytes.includes(0)) return { ok: false, problem: 'it is not text: it holds zero bytes' };
   try {
     return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
@@ -44,7 +50,8 @@ async function firstBytes(path: string, most: number): Promise<Uint8Array> {
   }
 }
 
-async function inWords(error: unknown, path: string): Promise<string> {
+/** What a refusal to open `path` means to the person who named it. */
+export async function pathProblem(error: unknown, path: string): Promise<string> {
   const code = codeOf(error);
   if (code === 'ENOENT' || code === 'ENOTDIR') {
     const near = nearest(basename(path), await namesBeside(path));
@@ -69,7 +76,7 @@ export function fileProblem(error: unknown): string {
   return words[codeOf(error)] ?? (error instanceof Error ? error.message : String(error));
 }
 
-function codeOf(error: unknown): string {
+export function codeOf(error: unknown): string {
   return error instanceof Error && 'code' in error ? String(error.code) : '';
 }
 

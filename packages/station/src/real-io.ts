@@ -22,6 +22,10 @@ export function realIo(stop: AbortSignal): Io {
   const columns = stdout.isTTY
     ? Math.min(WIDEST, Math.max(NARROWEST, stdout.columns || NOT_A_TERMINAL))
     : NOT_A_TERMINAL;
+  const complain = (text: string) => {
+    erase();
+    stderr.write(`${text}\n`);
+  };
   return {
     read: readTextFile,
     async write(path, text, how) {
@@ -32,14 +36,13 @@ export function realIo(stop: AbortSignal): Io {
         return fileProblem(error);
       }
     },
+    // Only one command needs it, and all others start the quicker without.
+    serve: (asked) => import('./server/serve.ts').then(({ serve }) => serve(asked, complain)),
     out(text) {
       erase();
       stdout.write(`${text}\n`);
     },
-    err(text) {
-      erase();
-      stderr.write(`${text}\n`);
-    },
+    err: complain,
     progress(text) {
       if (!stderr.isTTY) return;
       erase();
