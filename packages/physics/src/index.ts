@@ -21,6 +21,8 @@ export { beamFrequency, sagFrequency } from './beam-frequency.ts';
 export { type BoxSize, type Panel, skinJoints, skinPanels } from './box-panels.ts';
 export { type CabinetAndRoom, settledTogether, type TwoConcentrations, togetherAfter } from './cabinet-and-room.ts';
 export { fieldWidth, type InPicture, placeInPicture, type View } from './camera-view.ts';
+export { CHANNEL_SHARE, cableBend, channelFill, FIXED_BEND, MOVED_BEND } from './cable-room.ts';
+export { armFollows, armFrequency, armStiffness, swingBlur } from './camera-arm.ts';
 export { breakthroughTime, carbonAffinity, carbonRate, freshPenetration } from './carbon-bed.ts';
 export { carbonCapacity, carbonEquilibrium, MICROPORE_VOLUME } from './carbon-capacity.ts';
 export {
@@ -219,6 +221,7 @@ export {
 } from './mains.ts';
 export { meanRadiantFactors, starWeights } from './mean-radiant-star.ts';
 export { boxIngress, desiccantTime, GAS_CONSTANT_VAPOUR, strandTime, strandUptake, vapourDensity } from './moisture.ts';
+export { type BedMotion, bedReach, deltaFootprint, type Reach, sweptDepth } from './motion-envelope.ts';
 export {
   nusseltBlock,
   nusseltHotFaceDown,
@@ -241,6 +244,7 @@ export { lossOfDischarge, orificeFlow, orificeSlope, parallelArea, plateDischarg
 export type { Knowledge, OutsideCheck } from './outside-check.ts';
 export { type PackedBed, packedBedResistance } from './packed-bed.ts';
 export { draughtThreshold, partFilm, richardsonNumber } from './part-cooling.ts';
+export { doorSweep, narrowestOpening, turnedWidth, turningWidth } from './passage.ts';
 export { firePlume, PLUME_ENTRAINMENT, type Plume, roomPlume, virtualOrigin } from './plume.ts';
 export {
   type JoinersWork,
@@ -250,6 +254,15 @@ export {
   priceAt,
   printCost,
 } from './print-cost.ts';
+export {
+  besideBed,
+  CREEP_MARGIN,
+  creepLimit,
+  type PrintedMaterial,
+  type PrintedName,
+  printedMaterials,
+  viewOfDisk,
+} from './printed-part.ts';
 export { blackEmission, parallelExchange, radiationFilm, radiationToRoom } from './radiation.ts';
 export { type FaceRadiation, type RadiatingFace, radiosity } from './radiosity.ts';
 export type { Resistance } from './resistance.ts';
@@ -280,6 +293,7 @@ export {
 export { type PinStress, pinStress, plywoodEmbedment } from './shelf-pin.ts';
 export { captureVelocity, sinkVelocity } from './sink.ts';
 export { type SlabShares, slabCooling, type WallResponse, wallStepResponse } from './slab.ts';
+export { type Axis, type Point, type Solid, solidGap } from './solid-gap.ts';
 export { molarPolarisation, type Solvent, type SolventName, solventSaturation, solvents } from './solvent.ts';
 export {
   boxInsertionLoss,

@@ -1,0 +1,75 @@
+import { armFrequency, armStiffness } from './camera-arm.ts';
+import type { OutsideCheck } from './outside-check.ts';
+import { creepLimit, type PrintedName, printedMaterials, viewOfDisk } from './printed-part.ts';
+
+const practice = 'printed parts under load: PLA fails from 50, PETG from 65, ABS from 85 °C';
+
+const fails = (name: PrintedName, expected: number): OutsideCheck => ({
+  what: `${name} under load`,
+  formula: 'creepLimit',
+  source: `${practice}; ${name}`,
+  known: 'common practice, no source',
+  expected,
+  unit: '°C',
+  tolerance: 2.5,
+  got: () => creepLimit(printedMaterials[name].glassTransition) - 273.15,
+});
+
+/** Published range of the glass transition, °C. */
+const transitions = [
+  ['PLA', 55, 65, 'pages of polymer data: 55 to 60 and 60 to 65 °C'],
+  ['PETG', 70, 80, 'pages of polymer data: PET 70, PETG 75 to 80 °C'],
+  ['ABS', 90, 105, 'pages of polymer data: 90 to 102 and 105 °C'],
+  ['ASA', 100, 105, 'pages of polymer data: 100 to 105 °C'],
+  ['PA', 50, 60, 'pages of polymer data: PA 6 55 °C'],
+  ['PC', 145, 150, 'pages of polymer data: 145 to 150 °C'],
+] as const;
+
+export const checks: readonly OutsideCheck[] = [
+  fails('PLA', 52.5),
+  fails('PETG', 67.5),
+  fails('ABS', 87.5),
+  ...transitions.map(
+    ([name, low, high, source]): OutsideCheck => ({
+      what: `glass transition of ${name}`,
+      formula: 'printedMaterials',
+      source,
+      known: 'read',
+      expected: (low + high) / 2,
+      unit: '°C',
+      tolerance: (high - low) / 2 + 1e-9,
+      got: () => printedMaterials[name].glassTransition - 273.15,
+    }),
+  ),
+  {
+    what: 'a disk as far away as its radius',
+    formula: 'viewOfDisk',
+    source: 'J. R. Howell, A Catalog of Radiation Heat Transfer Configuration Factors, B-11',
+    known: 'memory',
+    expected: 0.5,
+    unit: '-',
+    tolerance: 1e-12,
+    got: () => viewOfDisk(0.1, 0.1),
+  },
+  {
+    what: 'deflection of a cantilever under an end load: P L³/(3 E I)',
+    formula: 'armStiffness',
+    source: 'Roark’s Formulas for Stress and Strain, table 8.1, case 1a',
+    known: 'memory',
+    expected: (10 * 0.3 ** 3) / (3 * 1e9 * ((0.03 * 0.01 ** 3) / 12)),
+    unit: 'm',
+    tolerance: 1e-12,
+    got: () => 10 / armStiffness(1e9, 0.03, 0.01, 0.3),
+  },
+  {
+    what: 'first frequency of a cantilever that carries nothing: (1.8751)² sqrt(E I/(m L³))/(2 pi)',
+    formula: 'armFrequency',
+    source:
+      'R. D. Blevins, Formulas for Natural Frequency and Mode Shape, table 8-1; 33/140 of its mass is known to read 1.5 % high',
+    known: 'memory',
+    expected: (1.87510407 ** 2 / (2 * Math.PI)) * Math.sqrt(1 / 1),
+    unit: '1/s',
+    tolerance: 0.0085,
+    got: () => armFrequency(3, 0, 1),
+  },
+];

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { besideBed, creepLimit, printedMaterials, viewOfDisk } from './printed-part.ts';
+
+describe('creepLimit', () => {
+  it('property: every limit lies below its glass transition', () => {
+    for (const { glassTransition } of Object.values(printedMaterials))
+      expect(creepLimit(glassTransition)).toBeLessThan(glassTransition);
+  });
+
+  it('refuses a glass transition of 0 K', () => {
+    expect(() => creepLimit(0)).toThrow('creepLimit: glassTransition is 0');
+  });
+});
+
+describe('viewOfDisk', () => {
+  it('cross: the integral of cos² over the disk', () => {
+    const [radius, distance, rings] = [0.13, 0.09, 4000];
+    let view = 0;
+    for (let ring = 0; ring < rings; ring += 1) {
+      const r = ((ring + 0.5) * radius) / rings;
+      view += (distance ** 2 * 2 * r * (radius / rings)) / (distance ** 2 + r ** 2) ** 2;
+    }
+    expect(viewOfDisk(radius, distance)).toBeCloseTo(view, 6);
+  });
+
+  it('limit: touching it sees nothing else', () => {
+    expect(viewOfDisk(0.1, 0)).toBe(1);
+  });
+});
+
+describe('besideBed', () => {
+  it('limit: a plate that sees only the bed and does not convect comes half way', () => {
+    expect(besideBed(1, 60, 6.5, 1e-9)).toBeCloseTo(30, 6);
+  });
+
+  it('property: never beyond half of the difference', () => {
+    for (const view of [0, 0.3, 1]) expect(besideBed(view, 60)).toBeLessThanOrEqual(30);
+  });
+});
