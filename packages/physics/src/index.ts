@@ -20,9 +20,9 @@ export { type BeamAnswer, type BeamEnds, type BeamLoad, pointSag, simpleBeam, sp
 export { beamFrequency, sagFrequency } from './beam-frequency.ts';
 export { type BoxSize, type Panel, skinJoints, skinPanels } from './box-panels.ts';
 export { type CabinetAndRoom, settledTogether, type TwoConcentrations, togetherAfter } from './cabinet-and-room.ts';
-export { fieldWidth, type InPicture, placeInPicture, type View } from './camera-view.ts';
 export { CHANNEL_SHARE, cableBend, channelFill, FIXED_BEND, MOVED_BEND } from './cable-room.ts';
 export { armFollows, armFrequency, armStiffness, swingBlur } from './camera-arm.ts';
+export { fieldWidth, type InPicture, placeInPicture, type View } from './camera-view.ts';
 export { breakthroughTime, carbonAffinity, carbonRate, freshPenetration } from './carbon-bed.ts';
 export { carbonCapacity, carbonEquilibrium, MICROPORE_VOLUME } from './carbon-capacity.ts';
 export {

@@ -12,8 +12,6 @@ export interface Solid {
   readonly round?: Axis;
 }
 
-const AXES = [0, 1, 2] as const;
-
 /**
  * Shortest distance between two solids; below 0 how far they must at least be moved along one axis to part.
  *
@@ -35,33 +33,37 @@ const AXES = [0, 1, 2] as const;
  * ```
  */
 export function solidGap(a: Solid, b: Solid): number {
-  for (const value of [...a.from, ...a.to, ...b.from, ...b.to]) mustBeFinite('solidGap', 'corner', value);
-  const gaps = AXES.map((axis) => Math.max(b.from[axis] - a.to[axis], a.from[axis] - b.to[axis]));
+  const gx = gapAlong(a, b, 0);
+  const gy = gapAlong(a, b, 1);
+  const gz = gapAlong(a, b, 2);
+  mustBeFinite('solidGap', 'corner', gx + gy + gz);
   const round = a.round === undefined ? b.round : b.round === undefined || b.round === a.round ? a.round : undefined;
-  if (round === undefined) return combined(gaps);
-  const across = AXES.filter((axis) => axis !== round) as [Axis, Axis];
-  return combined([gaps[round]!, planeGap(a, b, across)]);
+  if (round === undefined) return combined(combined(gx, gy), gz);
+  const [u, v] = round === 0 ? ([1, 2] as const) : round === 1 ? ([0, 2] as const) : ([0, 1] as const);
+  return combined(round === 0 ? gx : round === 1 ? gy : gz, planeGap(a, b, u, v));
+}
+
+function gapAlong(a: Solid, b: Solid, axis: Axis): number {
+  return Math.max(b.from[axis] - a.to[axis], a.from[axis] - b.to[axis]);
 }
 
 /** Gaps along independent directions: apart in any of them they are apart. */
-function combined(gaps: readonly number[]): number {
-  const open = gaps.filter((gap) => gap > 0);
-  return open.length > 0 ? Math.hypot(...open) : Math.max(...gaps);
+function combined(one: number, other: number): number {
+  return one > 0 && other > 0 ? Math.hypot(one, other) : Math.max(one, other);
 }
 
 /** Across the axis: circles against circles or rectangles. */
-function planeGap(a: Solid, b: Solid, [u, v]: [Axis, Axis]): number {
+function planeGap(a: Solid, b: Solid, u: Axis, v: Axis): number {
   const [circle, other] = a.round === undefined ? [b, a] : [a, b];
-  const centre = (solid: Solid): [number, number] => [
-    (solid.from[u] + solid.to[u]) / 2,
-    (solid.from[v] + solid.to[v]) / 2,
-  ];
-  const radius = (solid: Solid): number => (solid.to[u] - solid.from[u]) / 2;
-  const [x, y] = centre(circle);
+  const x = (circle.from[u] + circle.to[u]) / 2;
+  const y = (circle.from[v] + circle.to[v]) / 2;
+  const radius = (circle.to[u] - circle.from[u]) / 2;
   if (other.round !== undefined) {
-    const [ox, oy] = centre(other);
-    return Math.hypot(x - ox, y - oy) - radius(circle) - radius(other);
+    const dx = x - (other.from[u] + other.to[u]) / 2;
+    const dy = y - (other.from[v] + other.to[v]) / 2;
+    return Math.hypot(dx, dy) - radius - (other.to[u] - other.from[u]) / 2;
   }
-  const gaps = [Math.max(other.from[u] - x, x - other.to[u]), Math.max(other.from[v] - y, y - other.to[v])];
-  return combined(gaps) - radius(circle);
+  const across = Math.max(other.from[u] - x, x - other.to[u]);
+  const up = Math.max(other.from[v] - y, y - other.to[v]);
+  return combined(across, up) - radius;
 }

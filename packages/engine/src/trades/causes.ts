@@ -31,6 +31,14 @@ export const causes = {
   linkTooLow: 'a cut-off opens too near to ordinary heat',
   wrongExtinguisher: 'the extinguisher does not suit the place',
   dear: 'it costs more than it may',
+  bedTravels: 'the bed travels beyond its frame',
+  spoolInTheWay: 'the spool takes the room',
+  bayTooSmall: 'the bay is too small for what moves in it',
+  openingTooSmall: 'the opening is smaller than what must go through it',
+  openingCovered: 'a machine stands before an opening',
+  outOfReach: 'a hand does not get there',
+  tooHeavy: 'too heavy for one person',
+  doorNeedsFloor: 'the door needs more floor than there is',
 } as const;
 
 export type Cause = (typeof causes)[keyof typeof causes];

@@ -1,0 +1,101 @@
+// Every limit of fit: air beside what moves, room for hands, what passes an opening, what one person lifts.
+
+import type { Cabinet } from '../../cabinet/cabinet.ts';
+import type { Limit } from '../measure.ts';
+import { limitFor } from '../person-limit.ts';
+
+const PRACTICE = 'common practice, no source';
+
+const trade = (cabinet: Cabinet, id: string, kind: Limit['kind'], value: number, source: string): Limit =>
+  limitFor(cabinet, { id, kind, value, source, standing: 'trade' });
+
+/** Air between anything hot or moving and whatever stands still, m. */
+export const MACHINE_GAP = 0.02;
+
+export const machineGap = (cabinet: Cabinet): Limit =>
+  trade(cabinet, 'machine-gap', 'at-least', MACHINE_GAP, `20 to 25 mm of air beside hot or moving parts, ${PRACTICE}`);
+
+/** Above the highest point that moves, m. */
+export const GAP_ABOVE = 0.05;
+
+export const gapAbove = (cabinet: Cabinet): Limit =>
+  trade(cabinet, 'gap-above', 'at-least', GAP_ABOVE, `50 mm above the highest moving point, ${PRACTICE}`);
+
+/** A plug and its cord have their room in their own length. */
+export const PLUG_GAP = 0;
+
+export const plugGap = (cabinet: Cabinet): Limit =>
+  trade(
+    cabinet,
+    'plug-gap',
+    'at-least',
+    PLUG_GAP,
+    `60 to 75 mm behind a straight mains plug, about 40 mm behind an angled one, ${PRACTICE}`,
+  );
+
+/** Before a hole or fan: 50 mm, or one fan diameter. */
+export const openingGap = (cabinet: Cabinet, fan: number): Limit =>
+  trade(
+    cabinet,
+    'opening-gap',
+    'at-least',
+    Math.max(0.05, fan),
+    `50 mm or one fan diameter before an opening, ${PRACTICE}`,
+  );
+
+export const wayOut = (cabinet: Cabinet): Limit =>
+  trade(cabinet, 'way-out', 'at-least', 0.02, `20 mm beside what is brought through an opening, ${PRACTICE}`);
+
+export const handRoom = (cabinet: Cabinet): Limit =>
+  trade(
+    cabinet,
+    'hand-room',
+    'at-least',
+    0.12,
+    'a fist wants an opening of 120 mm, 150 mm to turn something (EN 547-1 and EN 547-3, from memory)',
+  );
+
+export const reachLimit = (cabinet: Cabinet): Limit =>
+  trade(cabinet, 'reach', 'at-most', 0.55, `beyond 550 mm a forearm does not work reliably, ${PRACTICE}`);
+
+/** Breadth of a hand without its thumb, m. EN 547-3 (2008), from memory. */
+export const HAND = 0.097;
+
+export const spoolOff = (cabinet: Cabinet, width: number): Limit =>
+  trade(
+    cabinet,
+    'spool-off',
+    'at-least',
+    width + HAND,
+    `its own width along the axle and a hand of 97 mm (EN 547-3, from memory); ${PRACTICE}`,
+  );
+
+export const liftLimit = (cabinet: Cabinet): Limit =>
+  trade(
+    cabinet,
+    'lift',
+    'at-most',
+    25,
+    'ISO 11228-1 (2003), reference mass of 25 kg close to the body, from memory; far less at arm’s length or for a mixed population',
+  );
+
+/** What a person wants behind an open door, m. */
+export const PERSON = 0.6;
+
+export const swingRoom = (cabinet: Cabinet): Limit =>
+  trade(
+    cabinet,
+    'swing-room',
+    'at-least',
+    0,
+    `the sweep of the door and 600 mm for a person, 900 mm in a passage, ${PRACTICE}`,
+  );
+
+export const carcassFit = (cabinet: Cabinet): Limit =>
+  trade(
+    cabinet,
+    'carcass-fit',
+    'at-least',
+    0,
+    'room for every machine in full motion, with the air of the other limits',
+  );

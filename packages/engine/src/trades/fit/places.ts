@@ -1,0 +1,97 @@
+// Where machines stand in their bay: where the file says, else side by side with equal room on all sides.
+
+import type { Cabinet } from '../../cabinet/cabinet.ts';
+import type { Limit } from '../measure.ts';
+import { machinesIn } from '../plant.ts';
+import { GAP_ABOVE, gapAbove, MACHINE_GAP, machineGap, PLUG_GAP, plugGap } from './limits.ts';
+import { machineParts, type Part, reachOf, type Side } from './solids.ts';
+
+export interface StandingMachine {
+  readonly id: string;
+  readonly parts: readonly Part[];
+  /** Middle of the frame from the left front corner of the bay. */
+  readonly at: readonly [number, number];
+  readonly placed: boolean;
+}
+
+/** Clear inside of a bay: width, from the shut door to the back, height; less what the carcass is smaller than written. */
+export interface ClearBay {
+  readonly width: number;
+  /** Where the shut door or what stands in from it ends. */
+  readonly front: number;
+  readonly back: number;
+  readonly height: number;
+}
+
+export function clearBay(cabinet: Cabinet, bay: string): ClearBay {
+  const { x, z } = cabinet.bays[bay]!;
+  const { tolerance, doors } = cabinet.fit;
+  const fronts = Object.entries(cabinet.doors).filter(([, door]) => door.face === 'front' && door.bays.includes(bay));
+  return {
+    width: x[1] - x[0] - tolerance,
+    front: Math.max(0, ...fronts.map(([id]) => doors[id]?.standsIn ?? 0)),
+    back: cabinet.inside.depth - tolerance,
+    height: z[1] - z[0] - tolerance,
+  };
+}
+
+/** The limit that holds for a part on one side. */
+export function airLimit(cabinet: Cabinet, { air }: Part, side: Side): Limit {
+  if (air === 'plug' || air === 'lid') return plugGap(cabinet);
+  return air === 'arch' && side === 'top' ? gapAbove(cabinet) : machineGap(cabinet);
+}
+
+/** Its value alone: for what is asked a thousand times. */
+function airOf({ limits }: Cabinet, { air }: Part, side: Side): number {
+  if (air === 'plug' || air === 'lid') return limits['plug-gap'] ?? PLUG_GAP;
+  return air === 'arch' && side === 'top' ? (limits['gap-above'] ?? GAP_ABOVE) : (limits['machine-gap'] ?? MACHINE_GAP);
+}
+
+/** How much room the parts want on one side of the middle of the frame, their air included. */
+export function wanted(cabinet: Cabinet, parts: readonly Part[], side: Side): number {
+  return parts.reduce((most, part) => Math.max(most, reachOf(part, side) + airOf(cabinet, part, side)), -Infinity);
+}
+
+/** What makes a part come nearest to its limit on one side, and how near. */
+export function spareOf(cabinet: Cabinet, part: Part, side: Side, gap: number): number {
+  return gap - airOf(cabinet, part, side);
+}
+
+const known = new WeakMap<Cabinet, Map<string, readonly StandingMachine[]>>();
+
+/** Several questions are asked of the same machines of one cabinet. */
+export function standingIn(cabinet: Cabinet, bay: string): readonly StandingMachine[] {
+  const bays = known.get(cabinet) ?? new Map<string, readonly StandingMachine[]>();
+  known.set(cabinet, bays);
+  const machines = bays.get(bay) ?? machinesStanding(cabinet, bay);
+  bays.set(bay, machines);
+  return machines;
+}
+
+function machinesStanding(cabinet: Cabinet, bay: string): readonly StandingMachine[] {
+  const ids = machinesIn(cabinet, bay);
+  const clear = clearBay(cabinet, bay);
+  const all = ids.map((id) => {
+    const parts = machineParts(cabinet, id);
+    const want = (side: Side): number => wanted(cabinet, parts, side);
+    return {
+      id,
+      parts,
+      placed: cabinet.fit.machines[id]!.placed,
+      at: cabinet.machines[id]!.at,
+      left: want('left'),
+      right: want('right'),
+      front: want('front'),
+      back: want('back'),
+    };
+  });
+  const free = all.filter(({ placed }) => !placed);
+  const spare = (clear.width - free.reduce((sum, { left, right }) => sum + left + right, 0)) / (free.length + 1);
+  let from = 0;
+  return all.map(({ id, parts, placed, at, left, right, front, back }) => {
+    if (placed) return { id, parts, placed, at };
+    const x = from + spare + left;
+    from = x + right;
+    return { id, parts, placed, at: [x, (clear.front + front + clear.back - back) / 2] as const };
+  });
+}
