@@ -32,7 +32,7 @@ export interface FittingPartSpec extends Numbers<FittingPart, 'mass' | 'load' | 
   readonly agent?: Maybe<(typeof agents)[number]>;
 }
 
-export const agents = ['CO2', 'clean agent', 'powder', 'foam', 'water', 'blanket'] as const;
+export const agents = ['carbon dioxide', 'clean agent', 'powder', 'foam', 'water', 'blanket'] as const;
 
 const whats: readonly FittingWhat[] = [
   'tools',

@@ -39,6 +39,12 @@ export const causes = {
   outOfReach: 'a hand does not get there',
   tooHeavy: 'too heavy for one person',
   doorNeedsFloor: 'the door needs more floor than there is',
+  cableBent: 'a cable is bent too sharply',
+  channelFull: 'a channel is too full',
+  adaptersWide: 'adapters cover more sockets than they use',
+  armSwings: 'the camera’s arm swings with the machine',
+  bracketSoftens: 'a printed part softens where it hangs',
+  extinguisherUnfit: 'the extinguisher does not suit',
 } as const;
 
 export type Cause = (typeof causes)[keyof typeof causes];

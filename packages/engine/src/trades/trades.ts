@@ -9,10 +9,11 @@ import type { DayRun, Measure, Trade } from './measure.ts';
 
 export const trades: readonly Trade[] = [heat, airflow, draught, airQuality, fire];
 import { fit } from './fit/fit.ts';
+import { fittings } from './fittings/fittings.ts';
 import { heat } from './heat/heat.ts';
 import type { DayRun, Measure, Trade } from './measure.ts';
 
-export const trades: readonly Trade[] = [fit, heat, airflow, draught, airQuality];
+export const trades: readonly Trade[] = [fit, heat, airflow, draught, airQuality, fittings];
 
 /** Everything that trades say of a cabinet on one of its days: as it stands, and on that day. */
 export function measuresOf(run: DayRun, asked: readonly Trade[] = trades): Measure[] {

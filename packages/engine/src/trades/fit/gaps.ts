@@ -3,11 +3,11 @@
 import { solidGap } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { causes } from '../causes.ts';
+import { movedTo, type Part, reachOf, type Side } from '../machine-solids.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
-import { machineGap } from './limits.ts';
-import { airLimit, type ClearBay, clearBay, type StandingMachine, spareOf, standingIn } from './places.ts';
+import { type ClearBay, clearBay, type StandingMachine, spareOf, standingIn } from '../standing-machines.ts';
+import { airLimit, machineGap } from './limits.ts';
 import { deeperCabinet, higherCabinet, moveMachine, spoolElsewhere, widerCabinet } from './remedies.ts';
-import { movedTo, type Part, reachOf, type Side } from './solids.ts';
 
 const titles = {
   front: 'smallest gap before the machine, in full motion',

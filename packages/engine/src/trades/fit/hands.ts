@@ -2,11 +2,11 @@
 
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { causes } from '../causes.ts';
+import { movedTo, type Part } from '../machine-solids.ts';
 import type { Measure, Step } from '../measure.ts';
+import { type ClearBay, clearBay, type StandingMachine, standingIn } from '../standing-machines.ts';
 import { handRoom, liftLimit, reachLimit, spoolOff } from './limits.ts';
-import { type ClearBay, clearBay, type StandingMachine, standingIn } from './places.ts';
 import { spoolElsewhere } from './remedies.ts';
-import { movedTo, type Part } from './solids.ts';
 
 export function hands(cabinet: Cabinet): Measure[] {
   return Object.keys(cabinet.bays).flatMap((bay) => {

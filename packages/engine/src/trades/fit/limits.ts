@@ -1,28 +1,21 @@
 // Every limit of fit: air beside what moves, room for hands, what passes an opening, what one person lifts.
 
 import type { Cabinet } from '../../cabinet/cabinet.ts';
+import type { Part, Side } from '../machine-solids.ts';
 import type { Limit } from '../measure.ts';
 import { limitFor } from '../person-limit.ts';
+import { GAP_ABOVE, MACHINE_GAP, PLUG_GAP } from '../standing-machines.ts';
 
 const PRACTICE = 'common practice, no source';
 
 const trade = (cabinet: Cabinet, id: string, kind: Limit['kind'], value: number, source: string): Limit =>
   limitFor(cabinet, { id, kind, value, source, standing: 'trade' });
 
-/** Air between anything hot or moving and whatever stands still, m. */
-export const MACHINE_GAP = 0.02;
-
 export const machineGap = (cabinet: Cabinet): Limit =>
   trade(cabinet, 'machine-gap', 'at-least', MACHINE_GAP, `20 to 25 mm of air beside hot or moving parts, ${PRACTICE}`);
 
-/** Above the highest point that moves, m. */
-export const GAP_ABOVE = 0.05;
-
 export const gapAbove = (cabinet: Cabinet): Limit =>
   trade(cabinet, 'gap-above', 'at-least', GAP_ABOVE, `50 mm above the highest moving point, ${PRACTICE}`);
-
-/** A plug and its cord have their room in their own length. */
-export const PLUG_GAP = 0;
 
 export const plugGap = (cabinet: Cabinet): Limit =>
   trade(
@@ -33,15 +26,23 @@ export const plugGap = (cabinet: Cabinet): Limit =>
     `60 to 75 mm behind a straight mains plug, about 40 mm behind an angled one, ${PRACTICE}`,
   );
 
-/** Before a hole or fan: 50 mm, or one fan diameter. */
-export const openingGap = (cabinet: Cabinet, fan: number): Limit =>
-  trade(
-    cabinet,
-    'opening-gap',
-    'at-least',
-    Math.max(0.05, fan),
-    `50 mm or one fan diameter before an opening, ${PRACTICE}`,
-  );
+/** Before a fan: 50 mm, or its diameter when it is smaller. Before a plain hole: as much as lets its whole area in round the edge. */
+export const openingGap = (cabinet: Cabinet, fan: number, hole: number): Limit =>
+  fan > 0
+    ? trade(
+        cabinet,
+        'opening-gap',
+        'at-least',
+        Math.min(0.05, fan),
+        `50 mm before a fan, or one diameter of a smaller one, ${PRACTICE}`,
+      )
+    : trade(
+        cabinet,
+        'opening-gap',
+        'at-least',
+        hole / 4,
+        'a quarter of its width: then the air has as much room round its edge as in the hole (geometry)',
+      );
 
 export const wayOut = (cabinet: Cabinet): Limit =>
   trade(cabinet, 'way-out', 'at-least', 0.02, `20 mm beside what is brought through an opening, ${PRACTICE}`);
@@ -91,11 +92,8 @@ export const swingRoom = (cabinet: Cabinet): Limit =>
     `the sweep of the door and 600 mm for a person, 900 mm in a passage, ${PRACTICE}`,
   );
 
-export const carcassFit = (cabinet: Cabinet): Limit =>
-  trade(
-    cabinet,
-    'carcass-fit',
-    'at-least',
-    0,
-    'room for every machine in full motion, with the air of the other limits',
-  );
+/** The limit that holds for a part on one side. */
+export function airLimit(cabinet: Cabinet, { air }: Part, side: Side): Limit {
+  if (air === 'plug' || air === 'lid') return plugGap(cabinet);
+  return air === 'arch' && side === 'top' ? gapAbove(cabinet) : machineGap(cabinet);
+}

@@ -2,12 +2,11 @@
 
 import type { Bay, Cabinet } from '../../cabinet/cabinet.ts';
 import type { Carcass } from '../../cabinet/costs.ts';
-import { causes } from '../causes.ts';
+import { machineParts, type Side } from '../machine-solids.ts';
 import type { Measure, Step } from '../measure.ts';
 import { machinesIn } from '../plant.ts';
-import { carcassFit, wayOut } from './limits.ts';
-import { clearBay, wanted } from './places.ts';
-import { machineParts, type Side } from './solids.ts';
+import { clearBay, wanted } from '../standing-machines.ts';
+import { wayOut } from './limits.ts';
 import { rigidOf } from './way-out.ts';
 
 interface Needed {
@@ -97,7 +96,7 @@ export function needs(cabinet: Cabinet): Measure[] {
   ];
 }
 
-/** A carcass that is thought of: its tightest measure, and what must change. */
+/** A carcass that is thought of: its tightest measure, and what must change. Without a limit: that it does not do is no fault of this cabinet. */
 function candidate(cabinet: Cabinet, id: string, carcass: Carcass, needed: Needed): Measure {
   const { tolerance } = cabinet.fit;
   const rigid = Object.keys(cabinet.machines).map((machine) => rigidOf(cabinet, machine));
@@ -123,10 +122,9 @@ function candidate(cabinet: Cabinet, id: string, carcass: Carcass, needed: Neede
     trade: 'fit',
     quantity: 'carcass-fit',
     part: id,
-    title: `room to spare in ${carcass.title}, at its tightest`,
+    title: `room to spare in ${carcass.title}; below 0 it does not do`,
     value: tightest.spare,
     unit: 'length',
-    limit: carcassFit(cabinet),
     better: 'higher',
     get steps(): readonly Step[] {
       const { price, changes } = carcass;
@@ -145,7 +143,6 @@ function candidate(cabinet: Cabinet, id: string, carcass: Carcass, needed: Neede
       ];
     },
     remedies: [],
-    cause: causes.bayTooSmall,
     weight: 0.2,
   };
 }

@@ -3,12 +3,12 @@
 import { type Solid, solidGap } from '@stillair/physics';
 import type { Cabinet, CabinetPath } from '../../cabinet/cabinet.ts';
 import { causes } from '../causes.ts';
+import { movedTo } from '../machine-solids.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
 import { fansIn, OUTSIDE } from '../plant.ts';
+import { standingIn } from '../standing-machines.ts';
 import { openingGap } from './limits.ts';
-import { standingIn } from './places.ts';
 import { moveMachine } from './remedies.ts';
-import { movedTo } from './solids.ts';
 
 export function openings(cabinet: Cabinet): Measure[] {
   return Object.entries(cabinet.paths).flatMap(([id, path]) => {
@@ -35,7 +35,15 @@ export function openings(cabinet: Cabinet): Measure[] {
         title: 'distance from the opening to the nearest machine, in full motion',
         value: gap,
         unit: 'length',
-        limit: openingGap(cabinet, fan),
+        limit: openingGap(
+          cabinet,
+          fan,
+          Math.min(
+            hole.to[0] - hole.from[0] || Infinity,
+            hole.to[1] - hole.from[1] || Infinity,
+            hole.to[2] - hole.from[2] || Infinity,
+          ),
+        ),
         better: 'higher',
         get steps(): readonly Step[] {
           return [

@@ -3,7 +3,7 @@
 import type { Cabinet, Edit } from '../../cabinet/cabinet.ts';
 import { joinPath } from '../../cabinet/edit-path.ts';
 import type { Remedy } from '../measure.ts';
-import { clearBay, type StandingMachine, wanted } from './places.ts';
+import { clearBay, type StandingMachine, wanted } from '../standing-machines.ts';
 
 const set = (path: readonly (string | number)[], value: unknown): Edit => ({ set: { [joinPath(path)]: value } });
 const mm = (metres: number): string => `${Math.round(1000 * metres)} mm`;

@@ -4,11 +4,11 @@ import { type Solid, solidGap } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Lamp } from '../../cabinet/light.ts';
 import { causes } from '../causes.ts';
+import { movedTo } from '../machine-solids.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
+import { standingIn } from '../standing-machines.ts';
 import { machineGap } from './limits.ts';
-import { standingIn } from './places.ts';
 import { moveMachine, spoolElsewhere } from './remedies.ts';
-import { movedTo } from './solids.ts';
 
 /** Half the thickness of a lamp, and half the side of a small camera in its case, m. */
 const LAMP_HALF = 0.008;

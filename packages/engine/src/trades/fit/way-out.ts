@@ -3,11 +3,11 @@
 import { narrowestOpening, turningWidth } from '@stillair/physics';
 import type { Cabinet, Door } from '../../cabinet/cabinet.ts';
 import { causes } from '../causes.ts';
+import { stackHeight } from '../machine-solids.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
+import { clearBay } from '../standing-machines.ts';
 import { wayOut } from './limits.ts';
-import { clearBay } from './places.ts';
 import { freerDoor } from './remedies.ts';
-import { stackHeight } from './solids.ts';
 
 /** What of a machine cannot be taken off or pushed together: its frame with its carriage's motor, and the plate in it. */
 export interface Rigid {

@@ -2,8 +2,8 @@
 // Metres, from the middle of the frame on the floor of the bay: x to the right, y to the back, z up.
 
 import { bedReach, type Solid } from '@stillair/physics';
-import type { Cabinet, Machine } from '../../cabinet/cabinet.ts';
-import type { Motion } from '../../cabinet/fit.ts';
+import type { Cabinet, Machine } from '../cabinet/cabinet.ts';
+import type { Motion } from '../cabinet/fit.ts';
 
 export interface Part extends Solid {
   /** `bed`, `spool` … */

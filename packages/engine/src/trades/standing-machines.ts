@@ -1,10 +1,15 @@
 // Where machines stand in their bay: where the file says, else side by side with equal room on all sides.
 
-import type { Cabinet } from '../../cabinet/cabinet.ts';
-import type { Limit } from '../measure.ts';
-import { machinesIn } from '../plant.ts';
-import { GAP_ABOVE, gapAbove, MACHINE_GAP, machineGap, PLUG_GAP, plugGap } from './limits.ts';
-import { machineParts, type Part, reachOf, type Side } from './solids.ts';
+import type { Cabinet } from '../cabinet/cabinet.ts';
+import { machineParts, movedTo, type Part, reachOf, type Side } from './machine-solids.ts';
+import { machinesIn } from './plant.ts';
+
+/** Air between anything hot or moving and whatever stands still, m. */
+export const MACHINE_GAP = 0.02;
+/** Above the highest point that moves, m. */
+export const GAP_ABOVE = 0.05;
+/** A plug and its cord have their room in their own length. */
+export const PLUG_GAP = 0;
 
 export interface StandingMachine {
   readonly id: string;
@@ -35,13 +40,7 @@ export function clearBay(cabinet: Cabinet, bay: string): ClearBay {
   };
 }
 
-/** The limit that holds for a part on one side. */
-export function airLimit(cabinet: Cabinet, { air }: Part, side: Side): Limit {
-  if (air === 'plug' || air === 'lid') return plugGap(cabinet);
-  return air === 'arch' && side === 'top' ? gapAbove(cabinet) : machineGap(cabinet);
-}
-
-/** Its value alone: for what is asked a thousand times. */
+/** Air that a part wants on one side. */
 function airOf({ limits }: Cabinet, { air }: Part, side: Side): number {
   if (air === 'plug' || air === 'lid') return limits['plug-gap'] ?? PLUG_GAP;
   return air === 'arch' && side === 'top' ? (limits['gap-above'] ?? GAP_ABOVE) : (limits['machine-gap'] ?? MACHINE_GAP);
@@ -94,4 +93,11 @@ function machinesStanding(cabinet: Cabinet, bay: string): readonly StandingMachi
     from = x + right;
     return { id, parts, placed, at: [x, (clear.front + front + clear.back - back) / 2] as const };
   });
+}
+
+/** Everything of every machine of a bay, where it is in each of its positions. */
+export function sweptMachines(cabinet: Cabinet, bay: string): { readonly machine: string; readonly part: Part }[] {
+  return standingIn(cabinet, bay).flatMap(({ id, parts, at }) =>
+    parts.map((part) => ({ machine: id, part: movedTo(part, at) })),
+  );
 }

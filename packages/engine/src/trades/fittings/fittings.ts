@@ -1,0 +1,15 @@
+// The fittings trade: a place, a reach and a material for everything that is neither board, air nor machine.
+
+import type { Trade } from '../measure.ts';
+import { brackets } from './brackets.ts';
+import { cables } from './cables.ts';
+import { cameraArms } from './camera-arms.ts';
+import { extinguishers } from './extinguisher.ts';
+import { places } from './places.ts';
+
+export const fittings: Trade = {
+  id: 'fittings',
+  title: 'Fittings',
+  standing: (cabinet) => [...places(cabinet), ...cables(cabinet), ...cameraArms(cabinet), ...extinguishers(cabinet)],
+  measure: brackets,
+};
