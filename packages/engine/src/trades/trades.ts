@@ -4,16 +4,12 @@ import { airQuality } from './air-quality/air-quality.ts';
 import { airflow } from './airflow/airflow.ts';
 import { draught } from './draught/draught.ts';
 import { fire } from './fire/fire.ts';
-import { heat } from './heat/heat.ts';
-import type { DayRun, Measure, Trade } from './measure.ts';
-
-export const trades: readonly Trade[] = [heat, airflow, draught, airQuality, fire];
 import { fit } from './fit/fit.ts';
 import { fittings } from './fittings/fittings.ts';
 import { heat } from './heat/heat.ts';
 import type { DayRun, Measure, Trade } from './measure.ts';
 
-export const trades: readonly Trade[] = [fit, heat, airflow, draught, airQuality, fittings];
+export const trades: readonly Trade[] = [fit, heat, airflow, draught, airQuality, fire, fittings];
 
 /** Everything that trades say of a cabinet on one of its days: as it stands, and on that day. */
 export function measuresOf(run: DayRun, asked: readonly Trade[] = trades): Measure[] {
