@@ -331,7 +331,7 @@ export {
   roomConstant,
   roomTransfer,
 } from './sound-room.ts';
-export { type Slit, slitOctaves, slitTransmission } from './sound-slit.ts';
+export { type Slit, slitFriction, slitOctaves, slitTransmission } from './sound-slit.ts';
 export { heatDrivenStack, neutralLevel, stackFlow, stackOutflow, stackPressure, type TwoOpenings } from './stack.ts';
 export { reversalFrequency, stepFrequency, strokeAt } from './stroke.ts';
 export {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { slitOctaves, slitTransmission } from './sound-slit.ts';
+import { slitFriction, slitOctaves, slitTransmission } from './sound-slit.ts';
 
 describe('slitTransmission', () => {
   it('exact: sound from all sides sees twice what sound straight on does', () => {
@@ -35,5 +35,21 @@ describe('slitOctaves', () => {
 
   it('exact: nonsense is refused by name', () => {
     expect(() => slitOctaves(0, 0.018)).toThrow('slitTransmission: width is 0');
+  });
+});
+
+describe('slitFriction', () => {
+  const gap = (width: number): number => slitFriction(125, { width, depth: 0.01, field: 'diffuse' });
+
+  it('limit: nothing in a wide gap, all of it in a hair; four times narrower costs 24 dB', () => {
+    expect(gap(0.01)).toBeCloseTo(1, 4);
+    expect(gap(1e-6)).toBeLessThan(1e-8);
+    expect(10 * Math.log10(gap(8e-6) / gap(2e-6))).toBeCloseTo(24.1, 0);
+  });
+
+  it('property: low tones suffer most', () => {
+    const at = (frequency: number): number => slitFriction(frequency, { width: 0.0003, depth: 0.01, field: 'diffuse' });
+    for (const frequency of [125, 250, 500, 1000]) expect(at(frequency)).toBeLessThan(at(2 * frequency));
+    expect(() => at(0)).toThrow('slitFriction: frequency is 0');
   });
 });

@@ -19,7 +19,7 @@ const OF_VAPOURS: ReadonlySet<string> = new Set(['factors.emissionVapours']);
 /** Inputs of what carries and shakes, and trades that ask for nothing else, or for nothing of it. */
 const OF_STRUCTURE = /^structure\.|^machines\.[^.]+\.(?:mass$|shaking\.|standsOn\.)/;
 const STRUCTURE_ALONE: ReadonlySet<string> = new Set(['structure', 'vibration']);
-const WITHOUT_STRUCTURE: ReadonlySet<string> = new Set(['heat', 'airflow', 'draught', 'air-quality']);
+const WITHOUT_STRUCTURE: ReadonlySet<string> = new Set(['heat', 'airflow', 'draught', 'air-quality', 'sound']);
 /** Inputs that only some trades read: how things are plugged in and what a spool hangs on moves neither air nor heat. */
 const READ_BY: readonly (readonly [RegExp, ReadonlySet<string>])[] = [
   [/^power\.|^machines\..+\.mains\./, new Set(['power', 'cost'])],
@@ -50,7 +50,6 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
     const alone = ofOneTrade(path);
     if (alone !== undefined) return alone === trade;
     for (const [own, readers] of READ_BY) if (own.test(path)) return readers.has(trade);
-    if (path.startsWith('sound.')) return trade === 'sound';
     const structural = OF_STRUCTURE.test(path);
     if (STRUCTURE_ALONE.has(trade)) return structural;
     if (structural && WITHOUT_STRUCTURE.has(trade)) return false;
@@ -74,6 +73,7 @@ const OF_ONE_TRADE: readonly (readonly [start: string, trade: string])[] = [
   ['protection.', 'fire'],
   ['costs.', 'cost'],
   ['fittings.', 'fittings'],
+  ['sound.', 'sound'],
   ['light.', 'light'],
   ['cameras.', 'light'],
 ];

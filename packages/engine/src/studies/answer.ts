@@ -93,9 +93,10 @@ function costWords({ price, comesTo }: Sheet, { currency }: Comparison): string 
   const open = price.unknown.length === 0 ? [] : ['something to buy whose price is not known'];
   const buy = [...known, ...open].join(' and ') || 'nothing to buy';
   const { quiet } = comesTo;
-  return [buy, ...(quiet === undefined ? [] : [`fans ${formatQuantity('sound-level', quiet, 'metric')} at 1 m`])].join(
-    ', ',
-  );
+  return [
+    buy,
+    ...(quiet === undefined ? [] : [`${formatQuantity('sound-level', quiet, 'metric')} where it is loudest`]),
+  ].join(', ');
 }
 
 function range(low: number, high: number): string {

@@ -112,7 +112,7 @@ describe('the answer', () => {
     );
     expect(lines).toEqual([
       'B and C meet every limit, air speed at each print included.',
-      'At the least cost in money, noise and clean air: B; 10 EUR to buy, fans 30 dB(A) at 1 m.',
+      'At the least cost in money, noise and clean air: B; 10 EUR to buy, 30 dB(A) where it is loudest.',
     ]);
   });
 

@@ -47,12 +47,12 @@ export const wantRules: readonly WantRule[] = [
   },
   {
     want: 'quiet',
-    measuredBy: 'all fans together at 1 m, loudest of any day',
+    measuredBy: 'loudest that anybody hears at their place, on any day',
     unit: 'sound-level',
     matters: 0.5,
-    about: { trade: 'airflow', quantity: 'fan-noise' },
+    about: { trade: 'sound', quantity: 'loudest' },
     of: ({ values }) =>
-      most(Object.entries(values).flatMap(([id, value]) => (id.startsWith('airflow/fan-noise/') ? [value] : []))),
+      most(Object.entries(values).flatMap(([id, value]) => (id.startsWith('sound/loudest/') ? [value] : []))),
   },
   {
     want: 'cheap',

@@ -21,7 +21,7 @@ export const causes = {
   backFlow: 'air flows back through a stopped fan',
   strongSource: 'the material gives off more than the room carries off',
   spentStage: 'a filter or carbon stage is nearly spent',
-  noise: 'the fans are loud',
+  noise: 'machines and fans are heard where people are',
   lostHeat: 'warm air is blown away',
   noCutOff: 'nothing sure cuts the power',
   notNoticed: 'a fire would not be noticed in time',

@@ -14,6 +14,10 @@ export function hasFilter({ parts }: CabinetPath): boolean {
   return parts.some(({ part }) => part === 'filter' || part === 'carbon');
 }
 
+export function hasMuffler({ parts }: CabinetPath): boolean {
+  return parts.some((part) => part.part === 'loss' && part.muffler !== undefined);
+}
+
 export function turnsAirRound({ from, to }: CabinetPath): boolean {
   return from === to;
 }

@@ -26,6 +26,8 @@ const INSULATION = ['mineral wool 25 mm', 'plywood 4 mm'] as const;
 const SECOND_PANE = ['still air 12 mm'] as const;
 const GOOD_SEAL = 'silicone profile';
 const FLAP = 'light flap';
+/** A door that leaves less than this open is sealed, m. */
+const SEALED = 0.0003;
 
 /** Ways to cool a bay. */
 export function coolerBay(cabinet: Cabinet, bay: string): Remedy[] {
@@ -164,16 +166,19 @@ export function inwardLeaks(cabinet: Cabinet, bay: string): Remedy[] {
 }
 
 export function quieterFan(cabinet: Cabinet): Remedy[] {
-  return Object.keys(cabinet.paths).flatMap((id) =>
-    eachFan(cabinet, id).flatMap(({ fan, at }) => {
-      const path = cabinet.paths[id]!;
-      const kind = quieterFans(fan)[0];
-      return [
-        ...(kind === undefined ? [] : [{ says: `${kind} in ${id}`, edits: [setFanKind(id, path, at, kind)] }]),
-        { says: `run the fan of ${id} at 70 %`, edits: [setFanSpeed(id, path, at, 0.7 * fan.speed)] },
-      ];
-    }),
-  );
+  return Object.keys(cabinet.paths).flatMap((id) => quieterFansOf(cabinet, id));
+}
+
+/** A quieter fan in the place of each of a path's, and each run slower. */
+export function quieterFansOf(cabinet: Cabinet, id: string): Remedy[] {
+  return eachFan(cabinet, id).flatMap(({ fan, at }) => {
+    const path = cabinet.paths[id]!;
+    const kind = quieterFans(fan)[0];
+    return [
+      ...(kind === undefined ? [] : [{ says: `${kind} in ${id}`, edits: [setFanKind(id, path, at, kind)] }]),
+      { says: `run the fan of ${id} at 70 %`, edits: [setFanSpeed(id, path, at, 0.7 * fan.speed)] },
+    ];
+  });
 }
 
 /** Already found for a cabinet: every contaminant asks for one of the same two lists. */
@@ -283,13 +288,20 @@ export function stillerAir(cabinet: Cabinet, id: string): Remedy[] {
   ];
 }
 
-function sealDoors(cabinet: Cabinet, bay: string): Remedy[] {
-  return Object.entries(cabinet.doors)
-    .filter(([, { bays, sealGap }]) => bays.includes(bay) && sealGap > 0.0003)
-    .map(([id, { build }]) => ({
+/** A seal for one door, where it has no good one. */
+export function sealedDoor({ doors }: Cabinet, id: string): Remedy[] {
+  return Object.entries(doors)
+    .filter(([door, { sealGap }]) => door === id && sealGap > SEALED)
+    .map(([, { build }]) => ({
       says: `seal ${id} with a ${GOOD_SEAL}`,
       edits: [setDoor(id, build.layers, [], GOOD_SEAL)],
     }));
+}
+
+function sealDoors(cabinet: Cabinet, bay: string): Remedy[] {
+  return Object.entries(cabinet.doors)
+    .filter(([, { bays }]) => bays.includes(bay))
+    .flatMap(([id]) => sealedDoor(cabinet, id));
 }
 
 function insulateBoards({ faces }: Cabinet): Remedy[] {

@@ -2,7 +2,7 @@
 // A trade sees the resolved cabinet, not the text: where a path's hole may be written in two ways, the usual one is taken
 // (`hole:` for the first part); the other is refused by the reader, and the remedy is then not offered.
 
-import type { CabinetPath, Control, Edit, Layer } from '../cabinet/cabinet.ts';
+import type { CabinetPath, Control, Door, Edit, Layer } from '../cabinet/cabinet.ts';
 import { joinPath } from '../cabinet/edit-path.ts';
 
 type Value = string | number | boolean | readonly Value[] | { readonly [key: string]: Value };
@@ -98,6 +98,22 @@ const boards = (layers: readonly Layer[]): string[] =>
 
 export const setFaceBoards = (face: string, layers: readonly Layer[], more: readonly string[]): Edit =>
   set(['cabinet', 'faces', face, 'made-of'], [...boards(layers), ...more]);
+
+export const setFaceLayers = (face: string, layers: readonly Layer[]): Edit =>
+  set(['cabinet', 'faces', face, 'made-of'], boards(layers));
+
+export const setLining = (of: string, faces: readonly string[]): Edit =>
+  set(['cabinet', 'lining'], { of, faces: [...faces] });
+
+/** Another leaf in the same frame: what its seal leaves open stays. */
+export const setDoorLeaf = (id: string, { sealGap, sealDepth }: Door, leaf: Layer): Edit =>
+  id === 'door'
+    ? set(['cabinet', 'door'], {
+        'made-of': boards([leaf]),
+        'seal-gap': `${Math.round(1e5 * sealGap) / 100} mm`,
+        'seal-depth': millimetres(sealDepth),
+      })
+    : set(['cabinet', 'doors', id, 'made-of'], boards([leaf]));
 
 /** `door` is the id of the one door that stands under `cabinet: door:`. */
 export const setDoor = (id: string, layers: readonly Layer[], more: readonly string[], seal?: string): Edit =>

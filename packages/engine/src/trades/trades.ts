@@ -8,8 +8,9 @@ import { fit } from './fit/fit.ts';
 import { fittings } from './fittings/fittings.ts';
 import { heat } from './heat/heat.ts';
 import type { DayRun, Measure, Trade } from './measure.ts';
+import { sound } from './sound/sound.ts';
 
-export const trades: readonly Trade[] = [fit, heat, airflow, draught, airQuality, fire, fittings];
+export const trades: readonly Trade[] = [fit, heat, airflow, draught, airQuality, sound, fire, fittings];
 
 /** Everything that trades say of a cabinet on one of its days: as it stands, and on that day. */
 export function measuresOf(run: DayRun, asked: readonly Trade[] = trades): Measure[] {

@@ -2,12 +2,11 @@
 
 import type { DayTrade } from '../measure.ts';
 import { bays } from './bays.ts';
-import { fanNoise } from './fan-noise.ts';
 import { fans } from './fans.ts';
 import { leakPressures } from './leak-pressure.ts';
 
 export const airflow: DayTrade = {
   id: 'airflow',
   title: 'Airflow',
-  measure: (run) => [...fans(run), ...bays(run), ...leakPressures(run), ...fanNoise(run)],
+  measure: (run) => [...fans(run), ...bays(run), ...leakPressures(run)],
 };

@@ -2,7 +2,7 @@
 
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Limit } from '../measure.ts';
-import { limitFor, ownLimit } from '../person-limit.ts';
+import { limitFor } from '../person-limit.ts';
 
 /** Mean flow of an axial fan while it runs, as share of what it would deliver without any resistance. */
 export function fanShareLimit(cabinet: Cabinet): Limit {
@@ -35,9 +35,4 @@ export function leakPressureLimit(cabinet: Cabinet): Limit {
       'containment: air must flow inward at every gap (ACGIH, Industrial Ventilation, enclosing hoods, from memory)',
     standing: 'trade',
   });
-}
-
-/** Free-field level of all fans together at 1 m; only the person can say how loud is too loud. */
-export function noiseLimit(cabinet: Cabinet, when: 'day' | 'night'): Limit | undefined {
-  return ownLimit(cabinet, when === 'day' ? 'fan-noise' : 'fan-noise-night', 'at-most');
 }

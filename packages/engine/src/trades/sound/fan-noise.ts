@@ -1,17 +1,16 @@
-// How loud the fans are at 1 m in the free field, all together: what their catalogue says, corrected for speed.
+// How loud the fans are at 1 m in the free field, all together: what their catalogue says, corrected for speed. Told where a
+// file limits it; where people hear it is told for everyone.
 
 import { fanNoise as levelAtSpeed } from '@stillair/physics';
 import { formatClock } from '../../units/format.ts';
 import { fanShares } from '../air-ways.ts';
 import { causes } from '../causes.ts';
 import { courseFrom, largest, type RowMoment } from '../course.ts';
-import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
+import type { DayRun, Limit, Measure, Remedy, Step } from '../measure.ts';
 import { fansIn } from '../plant.ts';
 import { quieterFan } from '../remedies.ts';
-import { noiseLimit } from './limits.ts';
+import { fanNoiseLimit, NIGHT } from './limits.ts';
 
-/** Night, s after midnight. */
-const NIGHT = { end: 6 * 3600, start: 22 * 3600 } as const;
 const DAY = 86400;
 
 interface Source {
@@ -21,31 +20,32 @@ interface Source {
 }
 
 export function fanNoise(run: DayRun): Measure[] {
-  const sources = sourcesOf(run);
+  const limits = { day: fanNoiseLimit(run.cabinet, 'day'), night: fanNoiseLimit(run.cabinet, 'night') };
+  const sources = limits.day === undefined && limits.night === undefined ? [] : sourcesOf(run);
   if (sources.length === 0) return [];
   const { times } = run.record;
   const isNight = (row: number): boolean => {
     const clock = times[row]! % DAY;
-    return clock < NIGHT.end || clock >= NIGHT.start;
+    return clock < NIGHT[1] - DAY || clock >= NIGHT[0];
   };
   const loudest = (counts: (row: number) => boolean): RowMoment =>
     largest(courseFrom(run.record, (row) => (counts(row) ? levelOf(sources, row) : Number.NEGATIVE_INFINITY)));
   return [
-    measure(
+    ...limited(
       run,
       'fan-noise',
       'fans together at 1 m, loudest of the day',
       sources,
       loudest(() => true),
-      'day',
+      limits.day,
     ),
-    measure(
+    ...limited(
       run,
       'fan-noise-night',
       'fans together at 1 m, loudest between 22:00 and 6:00',
       sources,
       loudest(isNight),
-      'night',
+      limits.night,
     ),
   ];
 }
@@ -69,24 +69,24 @@ function levelOf(sources: readonly Source[], row: number): number {
   return 10 * Math.log10(sources.reduce((sum, { levelAtRow }) => sum + 10 ** (levelAtRow(row) / 10), 0));
 }
 
-function measure(
+function limited(
   run: DayRun,
   quantity: string,
   title: string,
   sources: readonly Source[],
   { value, time, row }: RowMoment,
-  when: 'day' | 'night',
-): Measure {
-  const limit = noiseLimit(run.cabinet, when);
+  limit: Limit | undefined,
+): Measure[] {
+  if (limit === undefined) return [];
   const runs = Number.isFinite(value);
-  return {
-    trade: 'airflow',
+  const measure: Measure = {
+    trade: 'sound',
     quantity,
     part: 'cabinet',
     title,
     value: runs ? Math.max(value, 0) : 0,
     unit: 'sound-level',
-    ...(limit === undefined ? {} : { limit }),
+    limit,
     ...(runs ? { at: time } : {}),
     get steps(): readonly Step[] {
       return runs
@@ -111,11 +111,11 @@ function measure(
         : [{ text: 'no fan runs then' }];
     },
     get remedies(): readonly Remedy[] {
-      return limit === undefined ? [] : quieterFan(run.cabinet);
+      return quieterFan(run.cabinet);
     },
     cause: causes.noise,
     weight: 0.3,
     better: 'lower',
-    compared: true,
   };
+  return [measure];
 }
