@@ -1,6 +1,6 @@
 // What a board lets through and swallows, octave by octave: measured rows where there are any, else the model.
 
-import { octaveBands, panelOctaves } from '@stillair/physics';
+import { panelOctaves } from '@stillair/physics';
 import type { Build, Layer } from '../../cabinet/cabinet.ts';
 import { absorptionOf } from '../../cabinet/fill-sound.ts';
 import type { CabinetSound, Octaves } from '../../cabinet/sound.ts';
@@ -60,5 +60,3 @@ export function boardAbsorption(
   const layer = layers.at(side === 'inside' ? 0 : -1)!;
   return absorptionOf(layer, sound.boards[layer.material]!.absorption);
 }
-
-export const silence: Octaves = octaveBands.map(() => 0);

@@ -1,7 +1,7 @@
 // The cabinet as boxes of sound: what each bay swallows, by which ways sound leaves it, how bays lead into one another.
 
 import { octaveBands, type SoundLink, slitFriction, slitOctaves, soundInBoxes } from '@stillair/physics';
-import type { Cabinet, CabinetPath, FaceName } from '../../cabinet/cabinet.ts';
+import type { Build, Cabinet, CabinetPath, FaceName } from '../../cabinet/cabinet.ts';
 import { type Piece, piecesOf } from '../../cabinet/geometry.ts';
 import type { Octaves } from '../../cabinet/sound.ts';
 import { OUTSIDE } from '../plant.ts';
@@ -40,12 +40,12 @@ const made = new WeakMap<Cabinet, Boxes>();
 export function boxesOf(cabinet: Cabinet): Boxes {
   const known = made.get(cabinet);
   if (known !== undefined) return known;
-  const boxes = build(cabinet);
+  const boxes = makeBoxes(cabinet);
   made.set(cabinet, boxes);
   return boxes;
 }
 
-function build(cabinet: Cabinet): Boxes {
+function makeBoxes(cabinet: Cabinet): Boxes {
   const bays = Object.keys(cabinet.bays);
   const pieces = piecesOf(cabinet);
   const absorbed = bays.map((bay) =>
@@ -54,8 +54,9 @@ function build(cabinet: Cabinet): Boxes {
       pieces.filter((piece) => piece.bay === bay),
     ),
   );
-  const ways = [...boardsOut(cabinet, pieces), ...gapsOut(cabinet, pieces), ...openingsOut(cabinet)];
-  const between = linksOf(cabinet, pieces, bays);
+  const lossOf = lossesIn(cabinet);
+  const ways = [...boardsOut(cabinet, pieces, lossOf), ...gapsOut(cabinet, pieces), ...openingsOut(cabinet)];
+  const between = linksOf(cabinet, pieces, bays, lossOf);
   const inside = octaveBands.map((_, band) =>
     soundInBoxes(
       bays.map((bay, at) => {
@@ -68,16 +69,26 @@ function build(cabinet: Cabinet): Boxes {
   return { bays, ways, inside, absorbed };
 }
 
+/** Loss of each build once: many pieces share one. */
+function lossesIn({ sound }: Cabinet): (build: Build) => Octaves {
+  const known = new Map<Build, Octaves>();
+  return (build) => {
+    const loss = known.get(build) ?? boardLoss(build, sound).loss;
+    known.set(build, loss);
+    return loss;
+  };
+}
+
 const through = (area: number, loss: Octaves): Octaves => loss.map((one) => area * 10 ** (-one / 10));
 
-function partOf(cabinet: Cabinet, { face, bay }: Piece): { part: string; build: Cabinet['faces']['top']['build'] } {
+function partOf(cabinet: Cabinet, { face, bay }: Piece): { part: string; build: Build } {
   const door = Object.entries(cabinet.doors).find(([, { face: of, bays }]) => of === face && bays.includes(bay));
   return door === undefined
     ? { part: `faces.${face}`, build: cabinet.faces[face].build }
     : { part: `doors.${door[0]}`, build: door[1].build };
 }
 
-function shelfBetween(cabinet: Cabinet, a: string, b: string): Cabinet['faces']['top']['build'] {
+function shelfBetween(cabinet: Cabinet, a: string, b: string): Build {
   return (
     cabinet.partitions.find(({ bays }) => bays.includes(a) && bays.includes(b))?.build ?? cabinet.faces.bottom.build
   );
@@ -95,7 +106,7 @@ function absorbedIn(cabinet: Cabinet, pieces: readonly Piece[]): Octaves {
 }
 
 /** Boards and panes; what touches the floor or a wall sounds into neither. */
-function boardsOut(cabinet: Cabinet, pieces: readonly Piece[]): WayOut[] {
+function boardsOut(cabinet: Cabinet, pieces: readonly Piece[], lossOf: (build: Build) => Octaves): WayOut[] {
   return pieces
     .filter(({ behind }) => behind.kind === 'outside')
     .flatMap((piece): WayOut[] => {
@@ -108,7 +119,7 @@ function boardsOut(cabinet: Cabinet, pieces: readonly Piece[]): WayOut[] {
           kind: 'board',
           bay: piece.bay,
           area: piece.area,
-          letThrough: through(piece.area, boardLoss(build, cabinet.sound).loss),
+          letThrough: through(piece.area, lossOf(build)),
           at: middleOf(cabinet, piece),
           cornered: false,
         },
@@ -201,6 +212,7 @@ function linksOf(
   cabinet: Cabinet,
   pieces: readonly Piece[],
   bays: readonly string[],
+  lossOf: (build: Build) => Octaves,
 ): { a: number; b: number; letThrough: Octaves }[] {
   const boards = pieces.flatMap(({ bay, behind, face, area }) =>
     behind.kind === 'bay' && (face === 'right' || face === 'top')
@@ -208,7 +220,7 @@ function linksOf(
           {
             a: bays.indexOf(bay),
             b: bays.indexOf(behind.bay),
-            letThrough: through(area, boardLoss(shelfBetween(cabinet, bay, behind.bay), cabinet.sound).loss),
+            letThrough: through(area, lossOf(shelfBetween(cabinet, bay, behind.bay))),
           },
         ]
       : [],

@@ -36,16 +36,34 @@ export function heardBy(cabinet: Cabinet, person: string): readonly Heard[] {
   const before = known.get(person);
   if (before !== undefined) return before;
   const ear = cabinet.people[person]!.at;
-  const heard = sourcesOf(cabinet).map((source) => heardFrom(cabinet, boxesOf(cabinet), source, ear));
+  const constant = constantOf(cabinet);
+  const gain = (at: Point, cornered: boolean): number => gainTo(constant, ear, at, cornered);
+  const boxes = boxesOf(cabinet);
+  const heardWays = boxes.ways.flatMap(({ at, ...way }) =>
+    at === undefined ? [] : [{ ...way, bay: boxes.bays.indexOf(way.bay), gain: gain(at, way.cornered) }],
+  );
+  const heard = sourcesOf(cabinet).map((source) => heardFrom(boxes, heardWays, source, gain));
   known.set(person, heard);
   return heard;
 }
 
-function heardFrom(cabinet: Cabinet, boxes: Boxes, source: Source, ear: Point): Heard {
+/** A way out into the room as one person hears it. */
+interface HeardWay extends Pick<WayOut, 'part' | 'kind' | 'letThrough'> {
+  readonly bay: number;
+  /** p²/W */
+  readonly gain: number;
+}
+
+function heardFrom(
+  { bays, inside }: Boxes,
+  ways: readonly HeardWay[],
+  source: Source,
+  gainFrom: (at: Point, cornered: boolean) => number,
+): Heard {
   const comings: Coming[] = [];
   for (const start of source.starts) {
     if ('at' in start) {
-      const gain = gainTo(cabinet, ear, start.at, start.cornered);
+      const gain = gainFrom(start.at, start.cornered);
       comings.push({
         part: `paths.${start.path}`,
         kind: 'fan’s own mouth',
@@ -53,20 +71,15 @@ function heardFrom(cabinet: Cabinet, boxes: Boxes, source: Source, ear: Point): 
       });
       continue;
     }
-    const from = boxes.bays.indexOf(start.bay);
-    for (const way of boxes.ways) {
-      if (way.at === undefined) continue;
-      const to = boxes.bays.indexOf(way.bay);
-      const gain = gainTo(cabinet, ear, way.at, way.cornered);
+    const from = bays.indexOf(start.bay);
+    for (const { part, kind, letThrough, bay, gain } of ways)
       comings.push({
-        part: way.part,
-        kind: way.kind,
-        heard: way.letThrough.map(
-          (letThrough, band) =>
-            start.share[band]! * source.power[band]! * boxes.inside[band]![to]![from]! * letThrough * gain,
+        part,
+        kind,
+        heard: letThrough.map(
+          (tau, band) => start.share[band]! * source.power[band]! * inside[band]![bay]![from]! * tau * gain,
         ),
       });
-    }
   }
   const octaves = source.power.map((_, band) => comings.reduce((sum, { heard }) => sum + heard[band]!, 0));
   return { source, octaves, power: weighted(octaves), comings };
@@ -80,9 +93,9 @@ export function weighted(octaves: Octaves): number {
 const WEIGHTS = octaveWeights.map((weight) => 10 ** (weight / 10));
 
 /** p²/W from a place on the cabinet to an ear. */
-function gainTo(cabinet: Cabinet, ear: Point, at: Point, cornered: boolean): number {
+function gainTo(constant: number, ear: Point, at: Point, cornered: boolean): number {
   const distance = Math.max(Math.hypot(ear[0] - at[0], ear[1] - at[1], ear[2] - at[2]), NEAREST);
-  return 10 ** (roomTransfer(distance, cornered ? 4 : 2, constantOf(cabinet)) / 10);
+  return 10 ** (roomTransfer(distance, cornered ? 4 : 2, constant) / 10);
 }
 
 /** Room constant from its reverberation, or from what it is said to swallow, m². */

@@ -34,8 +34,12 @@ const FLOW_COEFFICIENT = { axial: 0.68, blower: 0.35 } as const;
 export const whole: Octaves = octaveBands.map(() => 1);
 const asPower = (level: number): number => 10 ** (level / 10);
 
-export function sourcesOf(cabinet: Cabinet): Source[] {
-  return [...machinesOf(cabinet), ...fansOf(cabinet)];
+const made = new WeakMap<Cabinet, readonly Source[]>();
+
+export function sourcesOf(cabinet: Cabinet): readonly Source[] {
+  const known = made.get(cabinet) ?? [...machinesOf(cabinet), ...fansOf(cabinet)];
+  made.set(cabinet, known);
+  return known;
 }
 
 /** Octave powers of a shape with a given A-weighted level. */
