@@ -93,10 +93,13 @@ function integral({ force, from, to }: Stretch, x: number, power: number): numbe
   return (force / (to - from)) * (even / ((power + 1) * factorial));
 }
 
+/** Finds the place to 1e-9 of the span; sag and moment are level there, and change by the square of that. */
+const HALVINGS = 30;
+
 /** Where a falling function passes 0 between 0 and the end. */
 function halve(falling: (x: number) => number, end: number): number {
   let [low, high] = [0, end];
-  for (let step = 0; step < 48; step += 1) {
+  for (let step = 0; step < HALVINGS; step += 1) {
     const middle = (low + high) / 2;
     if (falling(middle) > 0) low = middle;
     else high = middle;

@@ -55,6 +55,7 @@ export {
   type Vector,
 } from './configuration-factor.ts';
 export * from './constants.ts';
+export { GRAVITY } from './constants.ts';
 export { crackFlow, crackSlope, leakageAreaLaw, type PowerLaw, smoothCrackFlow } from './crack.ts';
 export { finalSag } from './creep.ts';
 export { type PlyStiffness, plywoodStiffness } from './cross-ply.ts';
@@ -194,6 +195,7 @@ export {
   naturalFrequency,
   neededDeflection,
   padStiffness,
+  swayStiffness,
   transmissibility,
 } from './isolator.ts';
 export {

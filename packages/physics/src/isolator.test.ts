@@ -6,6 +6,7 @@ import {
   naturalFrequency,
   neededDeflection,
   padStiffness,
+  swayStiffness,
   transmissibility,
 } from './isolator.ts';
 import { reversalFrequency, stepFrequency, strokeAt } from './stroke.ts';
@@ -83,7 +84,19 @@ describe('a mass on something springy', () => {
     expect(padStiffness(2e6, 0.1, 0.1, 0.005) / 2e6).toBeCloseTo(51, 9);
   });
 
+  it('limit: a push at the height of the springs shears them only; springs far apart keep it from rocking', () => {
+    expect(swayStiffness(2e4, 6e4, 0.2, 0)).toBeCloseTo(2e4, 9);
+    expect(swayStiffness(2e4, 6e4, 1e6, 0.2)).toBeCloseTo(2e4, 3);
+  });
+
+  it('cross: the give of a sway is that of the shear and that of the turning two rows of pads allow', () => {
+    const [push, height, half] = [10, 0.25, 0.15];
+    const turn = (push * height) / (2 * half) / (6e4 / 2) / half;
+    expect(push / swayStiffness(2e4, 6e4, half, height)).toBeCloseTo(push / 2e4 + turn * height, 12);
+  });
+
   it.each([
+    ['no reach', () => swayStiffness(1, 1, 0, 1)],
     ['no mass', () => naturalFrequency(1, 0)],
     ['a frequency below 0', () => transmissibility(-1, 0.1)],
     ['no damping', () => transmissibility(1, 0)],

@@ -148,6 +148,7 @@ function fillFoam(
     pads,
     width: width!,
     depth: depth!,
+    solid: entry.solid ?? false,
     stiffness: number('stiffness', 'stiffness'),
     stiffening: number('stiffening', 'stiffening'),
     damping: number('damping', 'damping'),

@@ -16,7 +16,13 @@ export function fillStructure(spec: FileSpec, carcass: Carcass, ledger: Ledger):
   const { partitions, faces, doors, bays, inside } = carcass;
   return {
     boards: fillBoards(spec, carcass, ledger),
-    shelves: Object.fromEntries(partitions.map(({ id }) => [id, fillHold(id, spec, ledger)])),
+    shelves: Object.fromEntries(
+      partitions.map(({ id }) => [
+        id,
+        fillHold(`structure.shelves.${id}`, ['shelves', id], spec.shelves?.[id] ?? {}, ledger),
+      ]),
+    ),
+    bottom: fillHold('structure.bottom', ['cabinet', 'bottom'], spec.cabinet.bottom ?? {}, ledger),
     hinges: Object.fromEntries(
       Object.entries(doors).map(([id, door]) => [id, fillHinges(id, door, bays, inside, spec, ledger)]),
     ),
@@ -82,10 +88,7 @@ const fixity: Readonly<Partial<Record<Joint, keyof typeof defaults>>> = {
   glued: 'gluedFixity',
 };
 
-function fillHold(id: string, { shelves = {} }: FileSpec, ledger: Ledger): ShelfHold {
-  const spec: ShelfHoldSpec = shelves[id] ?? {};
-  const at = `structure.shelves.${id}`;
-  const file: FilePath = ['shelves', id];
+function fillHold(at: string, file: FilePath, spec: ShelfHoldSpec, ledger: Ledger): ShelfHold {
   const joint = noted(
     ledger,
     `${at}.joint`,
@@ -158,7 +161,14 @@ function fillHinges(
       ? inside.width
       : Math.max(...ranges.map(([, top]) => top)) - Math.min(...ranges.map(([bottom]) => bottom));
   return {
-    count: noted(ledger, `${at}.count`, spec.count, [...file, 'count'], 2, 'two hinges'),
+    count: noted(
+      ledger,
+      `${at}.count`,
+      spec.count,
+      [...file, 'count'],
+      height <= 0.9 ? 2 : height <= 1.6 ? 3 : 4,
+      'by height: two to 0.9 m, three to 1.6 m, four above; common practice',
+    ),
     spacing: ledger.number(`${at}.spacing`, [{ quantity: spec.spacing, file: [...file, 'spacing'] }], {
       value: 0.75 * height,
       how: 'three quarters of the leaf',
@@ -171,7 +181,10 @@ function fillHinges(
   };
 }
 
-function fillFeet({ cabinet: { feet } }: FileSpec, gap: number, ledger: Ledger): CabinetFeet {
+/** Feet are put no further apart than this where nobody says how many there are, m. */
+const FEET_APART = 0.7;
+
+function fillFeet({ cabinet: { feet, inside } }: FileSpec, gap: number, ledger: Ledger): CabinetFeet {
   const at = 'structure.feet';
   const file: FilePath = ['cabinet', 'feet'];
   const stands = feet !== undefined || gap > 0;
@@ -180,8 +193,8 @@ function fillFeet({ cabinet: { feet } }: FileSpec, gap: number, ledger: Ledger):
     `${at}.count`,
     feet?.count,
     [...file, 'count'],
-    stands ? 4 : 0,
-    stands ? 'one at each corner' : 'its bottom lies on the floor',
+    stands ? 2 * (Math.ceil(inside[0]! / FEET_APART) + 1) : 0,
+    stands ? 'at the corners, and so many between that none are more than 0.7 m apart' : 'its bottom lies on the floor',
   );
   return {
     count,

@@ -100,6 +100,7 @@ export const foamFields: FieldsOf<FoamKindSpec> = {
   damping: quantity('number', 'damping ratio', { above: 0, to: 1 }),
   creep: quantity('share', 'share of its thickness lost in the first weeks under load', { from: 0, to: 1 }),
   'usable-strain': quantity('share', 'compression up to which it stays springy', { above: 0, to: 1 }),
+  solid: yesNo('it bulges at its sides, as rubber does, instead of being pressed together').optional(),
 };
 
 export const boardStrengthFields: FieldsOf<BoardStrengthSpec> = {
@@ -170,4 +171,5 @@ export const carcassStandingFields: FieldsOf<CarcassStandingSpec> = {
     },
     'feet of the cabinet',
   ).optional(),
+  bottom: thing(shelfHoldFields, 'how its bottom is stiffened and held, where it stands on feet').optional(),
 };

@@ -47,6 +47,7 @@ export interface FoamKindSpec {
   readonly damping: Quantity;
   readonly creep: Quantity;
   readonly 'usable-strain': Quantity;
+  readonly solid?: Maybe<boolean>;
 }
 
 /** What a board of the catalogue may say of its strength. */
@@ -91,4 +92,5 @@ export interface CabinetFeetSpec {
 export interface CarcassStandingSpec {
   readonly 'wall-strap'?: Maybe<boolean>;
   readonly feet?: Maybe<CabinetFeetSpec>;
+  readonly bottom?: Maybe<ShelfHoldSpec>;
 }

@@ -21,6 +21,8 @@ export interface Foam {
   readonly depth: number;
   /** Young's modulus in slow compression at small strain, Pa. */
   readonly stiffness: number;
+  /** Solid: it bulges at its sides instead of being pressed together, and is the stiffer the flatter it is. */
+  readonly solid: boolean;
   /** Dynamic stiffness over that of slow loading. */
   readonly stiffening: number;
   /** Damping ratio. */
@@ -126,6 +128,8 @@ export interface Structure {
   readonly boards: Readonly<Record<string, BoardStrength>>;
   /** By the id of the partition; upright ones too, which carry nothing. */
   readonly shelves: Readonly<Record<string, ShelfHold>>;
+  /** The carcass' own bottom, where it stands on feet. */
+  readonly bottom: ShelfHold;
   readonly hinges: Readonly<Record<string, Hinges>>;
   readonly feet: CabinetFeet;
   readonly wallStrap: boolean;

@@ -45,6 +45,14 @@ export const causes = {
   armSwings: 'the camera’s arm swings with the machine',
   bracketSoftens: 'a printed part softens where it hangs',
   extinguisherUnfit: 'the extinguisher does not suit',
+  weakShelf: 'a shelf is weak for what stands on it',
+  onPins: 'a shelf hangs on its pins',
+  heavyDoor: 'a door is heavy for its hinges',
+  mayTip: 'the cabinet may tip over',
+  heavyCabinet: 'the cabinet is heavy for the floor',
+  shakenStand: 'the machine shakes what it stands on',
+  swingingFoam: 'the foam swings with the machine',
+  pressedFoam: 'the foam is pressed too hard',
 } as const;
 
 export type Cause = (typeof causes)[keyof typeof causes];

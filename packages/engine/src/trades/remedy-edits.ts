@@ -2,7 +2,7 @@
 // A trade sees the resolved cabinet, not the text: where a path's hole may be written in two ways, the usual one is taken
 // (`hole:` for the first part); the other is refused by the reader, and the remedy is then not offered.
 
-import type { CabinetPath, Control, Door, Edit, Layer } from '../cabinet/cabinet.ts';
+import type { CabinetPath, Control, Door, Edit, Layer, Partition } from '../cabinet/cabinet.ts';
 import { joinPath } from '../cabinet/edit-path.ts';
 
 type Value = string | number | boolean | readonly Value[] | { readonly [key: string]: Value };
@@ -137,3 +137,27 @@ export const setDetectorClass = (id: string, heatClass: string): Edit =>
 export const slowDetector = (id: string): Edit => set(['protection', 'detectors', id, 'rate-of-rise'], false);
 export const detectorBeforeFilter = (id: string): Edit => set(['protection', 'detectors', id, 'filter'], 'before');
 export const keepOutside = (id: string): Edit => set(['protection', 'stored', id, 'where'], 'outside');
+
+/** A key of a shelf; where the file has no such shelf (its id is then made of its bays), the shelf is put in. */
+export function setShelf({ id, bays }: Pick<Partition, 'id' | 'bays'>, key: string, value: Value): Edit {
+  return id === bays.join('-')
+    ? add(['shelves', id], { between: [...bays], [key]: value })
+    : set(['shelves', id, key], value);
+}
+
+export const shelfBoards = (layers: readonly Layer[]): Value => boards(layers);
+
+export const strapToWall = (): Edit => set(['cabinet', 'wall-strap'], 'yes');
+
+export const setBottomStrip = (strip: Value): Edit => set(['cabinet', 'bottom', 'lipping'], strip);
+
+export const setBottomBoards = (layers: readonly Layer[]): Edit =>
+  set(['cabinet', 'faces', 'bottom', 'made-of'], boards(layers));
+
+export const setHinges = (id: string, count: number): Edit =>
+  id === 'door'
+    ? set(['cabinet', 'door', 'hinges', 'count'], count)
+    : set(['cabinet', 'doors', id, 'hinges', 'count'], count);
+
+/** What a machine stands on, as a whole. */
+export const setStand = (id: string, stand: Value): Edit => set(['machines', id, 'stands-on'], stand);

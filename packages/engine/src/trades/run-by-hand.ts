@@ -192,6 +192,15 @@ export const cabinetByHand: Cabinet = {
   structure: {
     boards: { plywood: { along: 8e9, across: 5e9, stress: 15e6, creep: 0.8 } },
     shelves: {},
+    bottom: {
+      joint: 'cleats',
+      endFixity: 0,
+      grain: 'along',
+      pins: { count: 4, diameter: 0.005, depth: 0.01 },
+      posts: 0,
+      load: 0,
+      pullsOut: 0,
+    },
     hinges: { front: { spacing: 0.6, count: 2, carries: 4 } },
     feet: { count: 0, size: 0.04, height: 0, inset: 0 },
     wallStrap: false,

@@ -9,8 +9,21 @@ import { fittings } from './fittings/fittings.ts';
 import { heat } from './heat/heat.ts';
 import type { DayRun, Measure, Trade } from './measure.ts';
 import { sound } from './sound/sound.ts';
+import { structure } from './structure/structure.ts';
+import { vibration } from './vibration/vibration.ts';
 
-export const trades: readonly Trade[] = [fit, heat, airflow, draught, airQuality, sound, fire, fittings];
+export const trades: readonly Trade[] = [
+  fit,
+  structure,
+  vibration,
+  heat,
+  airflow,
+  draught,
+  airQuality,
+  sound,
+  fire,
+  fittings,
+];
 
 /** Everything that trades say of a cabinet on one of its days: as it stands, and on that day. */
 export function measuresOf(run: DayRun, asked: readonly Trade[] = trades): Measure[] {

@@ -132,6 +132,7 @@ describe('beside and above', () => {
     const machine = cabinetByHand.machines['left']!;
     const foam = {
       kind: 'x',
+      solid: false,
       thickness: 0.02,
       pads: 0,
       width: 0.4,
