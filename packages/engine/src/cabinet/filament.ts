@@ -78,6 +78,8 @@ export interface SpoolPart {
   readonly where: string;
   readonly holder: Holder;
   readonly path: Way;
+  /** The file has it, so that it hangs there every day; what is assumed hangs there while its machine prints from it. */
+  readonly written: boolean;
   /** Air around it, when it is in a drier or dry box whose air is known, K and 0…1. */
   readonly temperature?: number;
   readonly humidity?: number;

@@ -1,5 +1,6 @@
 // Spools and drives, filled in: one spool for each machine and material that it prints where the file names none.
 
+import type { Cabinet } from './cabinet.ts';
 import { type Assumption, defaults } from './defaults.ts';
 import type { Guide, Holder, SpoolPart, SpoolSpec, Way, WaySpec } from './filament.ts';
 import { materialOn } from './fill-materials.ts';
@@ -20,7 +21,11 @@ const EMPTY_SHARE = 0.22;
 
 const usualHolder: Holder = 'bearing';
 
-export function fillSpools(spec: FileSpec, ledger: Ledger): Readonly<Record<string, SpoolPart>> {
+export function fillSpools(
+  spec: FileSpec,
+  materials: Cabinet['materials'],
+  ledger: Ledger,
+): Readonly<Record<string, SpoolPart>> {
   const written = Object.entries(spec.spools ?? {});
   const [only] = Object.keys(spec.machines ?? {});
   const named = new Set(written.map(([, { machine = only }]) => machine));
@@ -29,7 +34,9 @@ export function fillSpools(spec: FileSpec, ledger: Ledger): Readonly<Record<stri
     .flatMap((machine) =>
       printedOn(spec, machine).map((material) => [`${machine}-${material}`, { machine, material }] as const),
     );
-  return Object.fromEntries([...written, ...rest].map(([id, spool]) => [id, fillSpool(id, spool, spec, ledger)]));
+  return Object.fromEntries(
+    [...written, ...rest].map(([id, spool]) => [id, fillSpool(id, spool, spec, materials, ledger)]),
+  );
 }
 
 /** What a machine prints on any of its days, as the file calls it. */
@@ -39,12 +46,19 @@ function printedOn({ days, machines = {} }: FileSpec, id: string): string[] {
   return [...new Set(jobs.filter(({ machine = first }) => machine === id).map(({ material }) => material))];
 }
 
-function fillSpool(id: string, own: SpoolSpec, spec: FileSpec, ledger: Ledger): SpoolPart {
+function fillSpool(
+  id: string,
+  own: SpoolSpec,
+  spec: FileSpec,
+  materials: Cabinet['materials'],
+  ledger: Ledger,
+): SpoolPart {
   const at = `spools.${id}`;
   const file: FilePath = ['spools', id];
   const number = (path: string, key: keyof SpoolSpec, fallback: Fallback): number =>
     ledger.number(`${at}.${path}`, [{ quantity: own[key] as Given, file: [...file, key] }], fallback);
   const machine = own.machine ?? Object.keys(spec.machines ?? {})[0]!;
+  const onMachine = materialOn(machine, own.material, spec);
   const mass = number('mass', 'mass', { value: 1, how: 'a full spool of 1 kg, unless given' });
   const [, diameter, width] = spoolSizes.find(([most]) => mass <= most)!;
   for (const side of ['diameter', 'width'])
@@ -57,7 +71,7 @@ function fillSpool(id: string, own: SpoolSpec, spec: FileSpec, ledger: Ledger): 
   const bay = spec.machines?.[machine]?.bay ?? Object.keys(spec.bays ?? { inside: {} })[0]!;
   return {
     machine,
-    material: materialOn(machine, own.material, spec),
+    material: materials[onMachine] === undefined ? own.material : onMachine,
     mass,
     empty: number('empty', 'empty', { value: EMPTY_SHARE * mass, how: 'usual of its mass; there is no standard' }),
     diameter: own.size?.[0] ?? diameter,
@@ -78,6 +92,7 @@ function fillSpool(id: string, own: SpoolSpec, spec: FileSpec, ledger: Ledger): 
       usualHolder,
       'on ball bearings, as it should be, unless said otherwise',
     ),
+    written: spec.spools?.[id] !== undefined,
     path: fillWay(`${at}.path`, own.path ?? {}, [...file, 'path'], ledger),
     ...(own.temperature === undefined
       ? {}

@@ -72,7 +72,7 @@ export function fillCabinet(
     structure: fillStructure(spec, carcass, ledger),
     sound: fillSound(spec, shellLayers(carcass), Object.keys(people), ledger),
     power: fillPower(spec, { paths: carcass.paths, heats }, ledger),
-    spools: fillSpools(spec, ledger),
+    spools: fillSpools(spec, materials, ledger),
     factors: fillFactors(spec, ledger),
     overrides: fillOverrides(spec, carcass.partitions, ledger),
     limits: fillLimits(spec, ledger),

@@ -35,6 +35,9 @@ describe('which inputs can move a finding', () => {
     ['machines.left.mains.inrush', 'air-quality', 'bay-styrene', false],
     ['spools.left-ABS.path.bends', 'draught', 'air-speed', false],
     ['machines.left.drive.gap', 'filament', 'filament-push', true],
+    ['factors.bedLoss', 'filament', 'filament-pull', false],
+    ['factors.bedLoss', 'filament', 'spool-air', true],
+    ['factors.bedLoss', 'power', 'inrush', false],
   ] as const)('exact: %s for %s/%s: %s', (path, trade, quantity, answer) => {
     expect(matters(path, { trade, quantity })).toBe(answer);
   });

@@ -26,6 +26,20 @@ const READ_BY: readonly (readonly [RegExp, ReadonlySet<string>])[] = [
   [/^spools\.|^machines\..+\.drive\./, new Set(['filament', 'fit', 'fire'])],
 ];
 
+/** What no day changes in these trades comes from their own inputs alone. */
+const OF_NO_DAY: ReadonlySet<string> = new Set([
+  'sockets',
+  'plug-chain',
+  'inrush',
+  'earth-leakage',
+  'fuse-place',
+  'filament-pull',
+  'filament-start',
+  'filament-bend',
+  'filament-push',
+]);
+const OWN_INPUTS = /^(?:power|spools)\.|\.(?:mains|drive)\.|\.(?:elasticModulus|bendStrain)$/;
+
 const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
 
 /** How machines move and doors hang, how true the carcass is. */
@@ -49,6 +63,7 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
   return (path, { trade, quantity }) => {
     const alone = ofOneTrade(path);
     if (alone !== undefined) return alone === trade;
+    if (OF_NO_DAY.has(quantity) && !OWN_INPUTS.test(path)) return false;
     for (const [own, readers] of READ_BY) if (own.test(path)) return readers.has(trade);
     const structural = OF_STRUCTURE.test(path);
     if (STRUCTURE_ALONE.has(trade)) return structural;

@@ -4,8 +4,8 @@ import type { Cabinet, Job } from '../cabinet/cabinet.ts';
 import { guidelines } from '../trades/air-quality/limits.ts';
 import { fanShares } from '../trades/air-ways.ts';
 import type { Course } from '../trades/course.ts';
+import { machinePower } from '../trades/machine-power.ts';
 import type { DayRun } from '../trades/measure.ts';
-import { machinePower } from './machine-power.ts';
 import { type Points, straightTrace, temperatureTrace } from './trace.ts';
 
 /** How a line is told from the others without colour. */

@@ -2,10 +2,10 @@
 
 import { REFERENCE_DENSITY } from '@stillair/physics';
 import { courseOf, valueAt } from '../trades/course.ts';
+import { machinePower } from '../trades/machine-power.ts';
 import type { DayRun } from '../trades/measure.ts';
 import { formatClock } from '../units/format.ts';
 import type { KindName } from '../units/unit-table.ts';
-import { machinePower } from './machine-power.ts';
 import { temperatureAt } from './trace.ts';
 
 export interface DayColumn {

@@ -2,9 +2,9 @@
 
 import { bayCourse, fanShares, piecesOf, temperatureOf, volumeFlow } from '../trades/air-ways.ts';
 import { type Course, valueAt } from '../trades/course.ts';
+import { machinePower } from '../trades/machine-power.ts';
 import type { DayRun } from '../trades/measure.ts';
 import { turnsAirRound } from '../trades/plant.ts';
-import { machinePower } from './machine-power.ts';
 
 export interface SheetDay {
   readonly day: string;

@@ -53,6 +53,21 @@ export const causes = {
   shakenStand: 'the machine shakes what it stands on',
   swingingFoam: 'the foam swings with the machine',
   pressedFoam: 'the foam is pressed too hard',
+  overloaded: 'one socket feeds more than it should for hours',
+  allAtOnce: 'everything is switched on at once',
+  socketsRunOut: 'there are too few sockets',
+  plugInPlug: 'a strip is plugged into a strip',
+  warmWiring: 'wiring lies in the warm air',
+  thinWire: 'a wire is too thin or too long',
+  fuseUnfit: 'a fuse does not protect its wire',
+  smallSupply: 'a supply is too small where it stands',
+  dearHours: 'electricity is used in its dear hours',
+  spoolDrags: 'the spool or its path holds the filament back',
+  tightBend: 'the filament is bent too tightly',
+  softFilament: 'soft filament gives way below the wheels',
+  warmSpool: 'the spool hangs in warm air',
+  dampSpool: 'the spool hangs in damp air',
+  spoolRunsOut: 'the spool runs out',
 } as const;
 
 export type Cause = (typeof causes)[keyof typeof causes];

@@ -252,6 +252,7 @@ export const cabinetByHand: Cabinet = {
       width: 0.065,
       where: 'lower',
       holder: 'bearing',
+      written: false,
       path: { bends: Math.PI, guide: 'tube', friction: 0.15, radius: 0.06, unwinding: 0.3 },
     },
   },

@@ -3,11 +3,13 @@
 import { airQuality } from './air-quality/air-quality.ts';
 import { airflow } from './airflow/airflow.ts';
 import { draught } from './draught/draught.ts';
+import { filament } from './filament/filament.ts';
 import { fire } from './fire/fire.ts';
 import { fit } from './fit/fit.ts';
 import { fittings } from './fittings/fittings.ts';
 import { heat } from './heat/heat.ts';
 import type { DayRun, Measure, Trade } from './measure.ts';
+import { power } from './power/power.ts';
 import { sound } from './sound/sound.ts';
 import { structure } from './structure/structure.ts';
 import { vibration } from './vibration/vibration.ts';
@@ -23,6 +25,8 @@ export const trades: readonly Trade[] = [
   sound,
   fire,
   fittings,
+  power,
+  filament,
 ];
 
 /** Everything that trades say of a cabinet on one of its days: as it stands, and on that day. */

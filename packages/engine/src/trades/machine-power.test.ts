@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import type { DayRun } from '../trades/measure.ts';
 import { machinePower } from './machine-power.ts';
+import type { DayRun } from './measure.ts';
 
 /** One machine from 100 to 200 s; its bed draws 50 W while it prints. */
 const run = {

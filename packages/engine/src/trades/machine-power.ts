@@ -1,7 +1,7 @@
 // What each machine draws from its socket over the day: its bed, the loss of its supply, and what its mode needs.
 
-import { type Course, courseFrom, courseOf } from '../trades/course.ts';
-import type { DayRun } from '../trades/measure.ts';
+import { type Course, courseFrom, courseOf } from './course.ts';
+import type { DayRun } from './measure.ts';
 
 /** W, row by row of the record; two rows of equal time are the two sides of a switch. */
 export function machinePower({ record }: DayRun, machine: string): Course {
