@@ -10,10 +10,11 @@ export function checkFittings(check: Check): void {
   const places = [...bayIds(check), 'room'];
   const materials = [...check.ids('materials'), ...kindsOf(parts, 'materials')];
   const strips = Object.entries(fittings).flatMap(([id, { what }]) => (what === 'strip' ? [id] : []));
-  for (const [id, { where, material, on }] of Object.entries(fittings)) {
+  for (const [id, { where, material, on, holds }] of Object.entries(fittings)) {
     const path: FilePath = ['fittings', id];
     if (where !== undefined) mustBeKnown(check, [...path, 'where'], 'place', where, places);
     if (material !== undefined) mustBeKnown(check, [...path, 'material'], 'material', material, materials);
     if (on !== undefined) mustBeKnown(check, [...path, 'on'], 'strip', on, strips);
+    if (holds !== undefined) mustBeKnown(check, [...path, 'holds'], 'camera', holds, check.ids('cameras'));
   }
 }

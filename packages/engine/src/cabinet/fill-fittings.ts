@@ -23,7 +23,7 @@ function fillFitting(id: string, spec: FittingPartSpec, bays: readonly string[],
     if (quantity === undefined) return {};
     return { [path]: ledger.number(`${at}.${path}`, [{ quantity, file: [...file, key] }], { value: 0, how: 'given' }) };
   };
-  const { what, where, at: centre, size, material, reached, cables = {}, sockets, on, arm, agent } = spec;
+  const { what, where, at: centre, size, material, reached, cables = {}, sockets, on, holds, arm, agent } = spec;
   return {
     what,
     where: where ?? (what === 'extinguisher' || bays.length > 1 ? 'room' : bays[0]!),
@@ -43,6 +43,7 @@ function fillFitting(id: string, spec: FittingPartSpec, bays: readonly string[],
     ),
     ...(sockets === undefined ? {} : { sockets }),
     ...(on === undefined ? {} : { on }),
+    ...(holds === undefined ? {} : { holds }),
     ...(arm === undefined ? {} : { arm: fillArm(`${at}.arm`, arm, [...file, 'arm'], ledger) }),
     ...(agent === undefined ? {} : { agent }),
   };

@@ -28,6 +28,7 @@ export interface FittingPartSpec extends Numbers<FittingPart, 'mass' | 'load' | 
   readonly cables?: Maybe<Readonly<Record<string, CableSpec>>>;
   readonly sockets?: Maybe<number>;
   readonly on?: Maybe<string>;
+  readonly holds?: Maybe<string>;
   readonly arm?: Maybe<ArmSpec>;
   readonly agent?: Maybe<(typeof agents)[number]>;
 }
@@ -83,6 +84,7 @@ export function fittingPartSchema(): Schema<FittingPartSpec> {
       sockets: count('sockets of a strip', 100).optional(),
       pitch: span('distance of its sockets', 1).optional(),
       on: name('strip that the adapter sits on').optional(),
+      holds: name('camera that the mount holds: its place, view and pixels are then those of the camera').optional(),
       arm: thing(armFields, 'arm of a camera').optional(),
       agent: word(agents, 'what an extinguisher holds').optional(),
     },

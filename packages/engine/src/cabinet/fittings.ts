@@ -65,6 +65,8 @@ export interface FittingPart {
   readonly pitch?: number;
   /** The strip that an adapter sits on. */
   readonly on?: string;
+  /** The camera that a mount holds. */
+  readonly holds?: string;
   readonly arm?: CameraArm;
   readonly agent?: string;
 }

@@ -12,6 +12,9 @@ import { machinesIn } from '../plant.ts';
 import { printedOf } from './camera-arms.ts';
 import { warmthLimit } from './limits.ts';
 
+/** What a person prints in place of a material that softens. */
+const PRINTED_FOR_WARMTH: ReadonlySet<string> = new Set(['PETG', 'ABS', 'ASA']);
+
 export function brackets(run: DayRun): Measure[] {
   const { cabinet } = run;
   const hung = Object.entries(cabinet.fittings).filter(
@@ -89,9 +92,9 @@ function warmth(run: DayRun, id: string, fitting: FittingPart): Measure {
     },
     get remedies(): readonly Remedy[] {
       return Object.entries(printedMaterials)
-        .filter(([name, { glassTransition, modulus }]) => {
-          return name !== material && modulus > 1e9 && creepLimit(glassTransition) > value && name !== 'PC';
-        })
+        .filter(
+          ([name, { glassTransition }]) => PRINTED_FOR_WARMTH.has(name) && creepLimit(glassTransition) > value + 5,
+        )
         .sort(([, a], [, b]) => a.glassTransition - b.glassTransition)
         .slice(0, 2)
         .map(([name]) => ({

@@ -12,6 +12,7 @@ import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { CameraArm } from '../../cabinet/fittings.ts';
 import { causes } from '../causes.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
+import { standingIn } from '../standing-machines.ts';
 import { blurLimit } from './limits.ts';
 
 /** Damping ratio of a printed arm in its clamp. From memory. */
@@ -25,7 +26,8 @@ export function printedOf(material: string): PrintedMaterial | undefined {
 }
 
 export function cameraArms(cabinet: Cabinet): Measure[] {
-  return Object.entries(cabinet.fittings).flatMap(([id, { what, arm, material }]): Measure[] => {
+  return Object.entries(cabinet.fittings).flatMap(([id, { what, arm: told, material, holds }]): Measure[] => {
+    const arm = told === undefined || holds === undefined ? told : withCamera(cabinet, told, holds);
     if (arm === undefined && what !== 'camera mount') return [];
     const printed = material === undefined ? undefined : printedOf(material);
     const shared = {
@@ -102,6 +104,17 @@ export function cameraArms(cabinet: Cabinet): Measure[] {
       },
     ];
   });
+}
+
+/** Distance, width seen and pixels as those of the camera that the arm holds; what it does not say stays as the arm has it. */
+export function withCamera(cabinet: Cabinet, arm: CameraArm, id: string): CameraArm {
+  const { at, bay, looksAt, view, pixels } = cabinet.cameras[id]!;
+  const machine = standingIn(cabinet, bay).find((standing) => standing.id === looksAt);
+  const across = { ...arm, pixels: pixels[0] };
+  if (at === undefined || machine === undefined) return across;
+  const { height } = cabinet.machines[looksAt]!.bed;
+  const distance = Math.hypot(at[0] - machine.at[0], at[1] - machine.at[1], at[2] - height);
+  return { ...across, distance, sees: 2 * distance * Math.tan(view[0] / 2) };
 }
 
 export function swing(

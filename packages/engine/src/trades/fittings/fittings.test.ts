@@ -141,6 +141,33 @@ describe('a camera’s arm', () => {
     expect(frequency).toBeLessThan(100);
   });
 
+  it('exact: a camera that it holds says from where, how wide and in how many pixels it looks', () => {
+    const base = mount({});
+    const camera = {
+      bay: 'lower',
+      at: [0.4, 0, 0.15 + 0.4],
+      looksAt: 'left',
+      view: [Math.PI / 2, 1],
+      aperture: 2,
+      iso: 100,
+      shutter: 0,
+      readout: 0.03,
+      pixels: [1000, 800],
+      task: 'watching',
+      subjectSpeed: 0.1,
+    } as const;
+    // 400 mm above the bed and 300 before its middle: half a metre; a right angle sees a metre across.
+    const held: Cabinet = {
+      ...base,
+      cameras: { eye: camera },
+      fittings: { one: { ...base.fittings['one']!, holds: 'eye' } },
+    };
+    expect(found(held, 'camera-blur').value).toBeCloseTo(
+      found(mount({ distance: 0.5, sees: 1, pixels: 1000 }), 'camera-blur').value!,
+      9,
+    );
+  });
+
   it('limit: without material, or without an arm, it is unknown and names the key', () => {
     const { what, where, reached, cables, arm: told } = mount({}).fittings['one']!;
     const bare = (one: FittingPart): string => found({ ...cabinetByHand, fittings: { one } }, 'camera-blur').missing!;
