@@ -91,6 +91,7 @@ describe('configuration factors', () => {
       expect(factorToPolygon([0, 0, 0], up, turned.reverse())).toBeCloseTo(factorToUprightCorner(1, 1, 1), 12);
     }
     expect(factorToPolygon([0, 0, 0], up, parallel(0, 1, 0, 1, -1))).toBe(0);
+    expect(factorToPolygon([0.4, 0.5, 0], up, parallel(0, 1, 0, 1, 0))).toBe(0);
   });
 
   it('limit: a quarter of the sky is a quarter', () => {

@@ -106,8 +106,8 @@ const GRAZING = 1e-12;
  * @returns F, 0 to 1: both sides of the polygon count alike.
  *
  * @remarks
- * Valid: diffuse light, nothing between; the element does not lie in the polygon. Source: J. H. Lambert, Photometria (1760); as a
- * contour integral in any text on radiosity. Checked: formula (memory), against the closed forms beside it.
+ * Valid: diffuse light, nothing between. Source: J. H. Lambert, Photometria (1760); as a contour integral in any text on radiosity.
+ * Checked: formula (memory), against the closed forms beside it.
  *
  * @example The square of {@link factorToParallelCorner}
  * ```ts
@@ -119,6 +119,7 @@ export function factorToPolygon(at: Vector, normal: Vector, corners: readonly Ve
   let [lastX, lastY, lastZ, lastUp] = [0, 0, 0, 0];
   let [firstX, firstY, firstZ] = [0, 0, 0];
   let kept = 0;
+  let highest = 0;
   const [nx, ny, nz] = normal;
   /** Adds the edge from the last kept corner to this one. */
   const edge = (x: number, y: number, z: number): void => {
@@ -149,9 +150,12 @@ export function factorToPolygon(at: Vector, normal: Vector, corners: readonly Ve
         keep(beforeX + t * (x - beforeX), beforeY + t * (y - beforeY), beforeZ + t * (z - beforeZ));
       }
       if (up >= 0) keep(x, y, z);
+      if (up > highest) highest = up;
     }
     [beforeX, beforeY, beforeZ, lastUp] = [x, y, z, up];
   }
+  // A polygon in the element's own plane is seen edge on: nothing of it, though its edges run all the way round.
+  if (highest === 0) return 0;
   if (kept > 1) edge(firstX, firstY, firstZ);
   return Math.abs(sum) / (2 * Math.PI);
 }

@@ -34,7 +34,7 @@ describe('flicker', () => {
     );
   });
 
-  it('exact: pulses leave no bands at whole periods, and never more than the bound', () => {
+  it('exact: pulses leave no bands at whole periods, and elsewhere at most the bound', () => {
     fc.assert(
       fc.property(frequency, duty, time, fc.integer({ min: 1, max: 200 }), (f, D, T, n) => {
         expect(pulseBanding(f, D, n / f)).toBeCloseTo(0, 6);

@@ -210,6 +210,17 @@ export {
 } from './jet.ts';
 export { lampHeat, PEAK_EFFICACY, WHITE_EFFICACY } from './lamp-heat.ts';
 export { solveLinear } from './linear-equations.ts';
+export {
+  type BoxFace,
+  type BoxLamp,
+  type BoxPatch,
+  boxPatches,
+  boxTransfer,
+  elementFactors,
+  lampOnElement,
+  lampShares,
+  obstructed,
+} from './lit-box.ts';
 export { peakOfLoads, type SteppedLoad } from './load-steps.ts';
 export { biotNumber, coolingShare, coolingTime, naturalCoolingShare } from './lumped-cooling.ts';
 export {

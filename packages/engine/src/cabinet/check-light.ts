@@ -113,6 +113,20 @@ function checkCameras(check: Check): void {
     }
     const bay = camera.bay ?? (machine === undefined ? undefined : machines[machine]?.bay);
     if (camera.bay !== undefined) mustNameBay(check, path, camera.bay);
+    const stands = machine === undefined ? undefined : machines[machine]?.bay;
+    if (
+      camera.bay !== undefined &&
+      stands !== undefined &&
+      bayIds(check).includes(camera.bay) &&
+      stands !== camera.bay
+    ) {
+      check.say([...path, 'bay'], {
+        code: 'camera-elsewhere',
+        what: `it hangs in ${quoted(camera.bay)}, but ${quoted(machine!)} stands in ${quoted(stands)}`,
+        allowed: `${stands}: a camera sees no print through a board`,
+        mend: 'hang it beside its machine, or let it look at another one',
+      });
+    }
     if (camera.at !== undefined) checkPlace(check, [...path, 'at'], bay, camera.at);
   }
 }

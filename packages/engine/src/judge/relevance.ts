@@ -46,6 +46,10 @@ const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]
 const ONLY_FIT = /^fit\./;
 const FIT_TOO = /^(?:room\.size|machines\..+\.(?:mass|standsOn))\b/;
 
+/** What light asks beside its own numbers; only when lamps burn depends on the day. */
+const LIT_TOO = /^heats\.|\.partSize$|^machines\.[^.]+\.(?:frameArea|bed\.)/;
+const LAMP_HOURS = 'lit-while-printing';
+
 /** Trades that look at the shape of things. */
 const GEOMETRIC: ReadonlySet<string> = new Set(['fit', 'fittings', 'light', 'structure', 'vibration', 'filament']);
 
@@ -68,6 +72,7 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
     const structural = OF_STRUCTURE.test(path);
     if (STRUCTURE_ALONE.has(trade)) return structural;
     if (structural && WITHOUT_STRUCTURE.has(trade)) return false;
+    if (trade === 'light' && quantity !== LAMP_HOURS) return LIT_TOO.test(path);
     // What fit alone asks moves no day; and no day moves what fits.
     if (ONLY_FIT.test(path)) return GEOMETRIC.has(trade);
     if (trade === 'fit') return FIT_TOO.test(path);

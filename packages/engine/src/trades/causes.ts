@@ -68,6 +68,11 @@ export const causes = {
   warmSpool: 'the spool hangs in warm air',
   dampSpool: 'the spool hangs in damp air',
   spoolRunsOut: 'the spool runs out',
+  littleLight: 'the lamps give too little light',
+  darkInside: 'the dark inside swallows the light',
+  noLight: 'the lamp is off while it prints',
+  pulsatingLight: 'a lamp pulsates',
+  cameraPlace: 'the camera hangs too near, or its lens is too narrow',
 } as const;
 
 export type Cause = (typeof causes)[keyof typeof causes];

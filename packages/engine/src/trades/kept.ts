@@ -16,3 +16,16 @@ export function keptWith<Value>(record: DayRecord, key: string, make: () => Valu
   values.set(key, value);
   return value;
 }
+
+/** Values that depend on nothing but a key are kept for the next who asks; the oldest go when there are too many. */
+export function keptByKey<Value>(most: number = 64): (key: string, make: () => Value) => Value {
+  const values = new Map<string, Value>();
+  return (key, make) => {
+    const known = values.get(key);
+    if (known !== undefined) return known;
+    const value = make();
+    if (values.size >= most) values.delete(values.keys().next().value!);
+    values.set(key, value);
+    return value;
+  };
+}

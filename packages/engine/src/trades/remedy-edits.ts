@@ -161,3 +161,14 @@ export const setHinges = (id: string, count: number): Edit =>
 
 /** What a machine stands on, as a whole. */
 export const setStand = (id: string, stand: Value): Edit => set(['machines', id, 'stands-on'], stand);
+export const setCarcassFinish = (finish: string): Edit => set(['cabinet', 'finish'], finish);
+
+const setAll = (path: readonly string[], values: Readonly<Record<string, Value>>): Edit => ({
+  set: Object.fromEntries(Object.entries(values).map(([key, value]) => [joinPath([...path, key]), value])),
+});
+
+export const setLamp = (id: string, values: Readonly<Record<string, Value>>): Edit => setAll(['heats', id], values);
+export const setLampControl = (id: string, control: Control): Edit =>
+  set(['heats', id, 'control'], controlText(control));
+export const addLamp = (id: string, kind: string, bay: string): Edit => add(['heats', id], { kind, bay });
+export const setCamera = (id: string, values: Readonly<Record<string, Value>>): Edit => setAll(['cameras', id], values);

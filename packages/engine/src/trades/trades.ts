@@ -8,6 +8,7 @@ import { fire } from './fire/fire.ts';
 import { fit } from './fit/fit.ts';
 import { fittings } from './fittings/fittings.ts';
 import { heat } from './heat/heat.ts';
+import { light } from './light/light.ts';
 import type { DayRun, Measure, Trade } from './measure.ts';
 import { power } from './power/power.ts';
 import { sound } from './sound/sound.ts';
@@ -23,6 +24,7 @@ export const trades: readonly Trade[] = [
   draught,
   airQuality,
   sound,
+  light,
   fire,
   fittings,
   power,
