@@ -66,7 +66,6 @@ const labels: readonly (readonly [RegExp, string])[] = [
   [/^costs\.pricePosition$/, 'how dear the shops are'],
   [/^costs\.hoursFactor$/, 'hours of building against the rule'],
   [/^costs\.kerf$/, "width of the saw's cut"],
-  [/^costs\.electricity$/, 'price of electricity'],
   [/^costs\.wear$/, 'wear of the machines'],
   [/^costs\.machineLife$/, 'life of the machines'],
   [/^costs\.failures$/, 'share of prints that fail'],

@@ -28,11 +28,13 @@ export interface Costs {
   readonly turned: boolean;
   /** Sheet in which each board of the cabinet is sold, m; boards that are cut to size have none. */
   readonly sheets: Readonly<Record<string, readonly [length: number, width: number]>>;
+  /** Price of a square metre of each board of the cabinet. */
+  readonly boards: Readonly<Record<string, PriceRange>>;
+  /** Price of each detector, device of the chain and extinguisher, by its path below `protection`. */
+  readonly devices: Readonly<Record<string, PriceRange>>;
   /** Set aside for what was forgotten, share of the material's price and of the hours. */
   readonly contingencyMaterial: number;
   readonly contingencyHours: number;
-  /** Money for each joule. */
-  readonly electricity: number;
   /** Nozzles, belts, sheets and oil, money for each second of printing. */
   readonly wear: number;
   /** Seconds of printing that a machine lives. */

@@ -6,10 +6,10 @@ import { findPart } from './catalogue.ts';
 import type { Carcass, Costs, PriceRange } from './costs.ts';
 import type { CostsSpec } from './costs-schema.ts';
 import type { Assumption } from './defaults.ts';
+import { priceOf } from './fill-prices.ts';
 import type { Fallback, Ledger } from './ledger.ts';
 import type { FileSpec, Given } from './spec.ts';
 
-const KWH = 3.6e6;
 const HOUR = 3600;
 const INVENTED = 'invented, typical';
 
@@ -25,7 +25,6 @@ type CostDefault =
   | 'pricePosition'
   | 'hoursFactor'
   | 'kerf'
-  | 'electricity'
   | 'wear'
   | 'machineLife'
   | 'failures'
@@ -46,7 +45,6 @@ export const costDefaults: Readonly<Record<CostDefault, Assumption>> = {
   pricePosition: normal(0.5, 0.1, 0.9, 'prices lie between their low and high ends, all alike dear or cheap'),
   hoursFactor: decades(1, 0.75, 1.5, `a joiner’s rule of thumb against real jobs; ${INVENTED}`),
   kerf: normal(0.0032, 0.002, 0.0045, 'table saw to panel saw, common practice'),
-  electricity: decades(0.3 / KWH, 0.15 / KWH, 0.45 / KWH, `price of a kilowatt-hour in EUR; ${INVENTED}`),
   wear: decades(0.05 / HOUR, 0.02 / HOUR, 0.15 / HOUR, `nozzles, belts and sheets in EUR; ${INVENTED}`),
   machineLife: decades(5000 * HOUR, 2000 * HOUR, 12_000 * HOUR, 'hours of printing, common practice'),
   failures: decades(0.07, 0.03, 0.16, 'prints that fail, common practice'),
@@ -104,6 +102,8 @@ export function fillCosts(
         return [[board, [length, width] as const]];
       }),
     ),
+    boards: boardPrices(spec, boards, ledger),
+    devices: currency === 'EUR' ? devicePrices(spec, ledger) : {},
     contingencyMaterial: number('contingencyMaterial', costs.contingency?.material, ['contingency', 'material'], {
       value: CONTINGENCY.material,
       how: '10 % of the material, common practice',
@@ -112,7 +112,6 @@ export function fillCosts(
       value: CONTINGENCY.hours,
       how: '20 % of the hours, common practice',
     }),
-    electricity: number('electricity', undefined, [], costDefaults.electricity),
     wear: wear === undefined ? number('wear', undefined, [], costDefaults.wear) : middle(wear) / HOUR,
     machineLife: own('machineLife', costs['machine-life'], 'machine-life'),
     failures: own('failures', costs.failures, 'failures'),
@@ -154,6 +153,51 @@ function filamentPrice(
   const price = own ?? found;
   if (price === undefined || price.currency !== currency) return undefined;
   return { ...rangeOf(price), source: own === undefined ? `${INVENTED}; ${price.currency}` : 'the cabinet file' };
+}
+
+function boardPrices(spec: FileSpec, boards: readonly string[], ledger: Ledger): Costs['boards'] {
+  return Object.fromEntries(
+    boards.flatMap((board) => {
+      const price = priceOf(spec, 'boards', board);
+      if (price === undefined || price.money.per !== 'm2') return [];
+      ledger.note(`costs.boards.${board}`, { kind: 'catalogue', part: `boards.${board}`, source: price.source });
+      return [[board, rangeOf(price.money)]];
+    }),
+  );
+}
+
+/** Typical prices in EUR, invented. */
+const DEVICE_PRICES: Readonly<Record<string, PriceRange>> = {
+  'stop button': { low: 8, high: 25 },
+  'smoke relay': { low: 25, high: 80 },
+  'heat relay': { low: 20, high: 60 },
+  'reset thermostat': { low: 8, high: 20 },
+  'self-reset thermostat': { low: 2, high: 8 },
+  'thermal link': { low: 1, high: 4 },
+  watchdog: { low: 10, high: 30 },
+  'door switch': { low: 4, high: 15 },
+  smoke: { low: 12, high: 35 },
+  heat: { low: 12, high: 35 },
+  contactor: { low: 20, high: 45 },
+};
+/** Of an extinguisher: a part of its own, and for each kilogram of its agent. */
+const EXTINGUISHER = { low: 20, high: 40, lowPerKilogram: 15, highPerKilogram: 35 };
+
+function devicePrices({ protection = {} }: FileSpec, ledger: Ledger): Costs['devices'] {
+  const { chain = {}, detectors = {}, extinguisher } = protection;
+  const found = [
+    ...Object.entries(chain).map(([id, { what }]) => [`chain.${id}`, what] as const),
+    ...(Object.keys(chain).length > 0 ? [['chain', 'contactor'] as const] : []),
+    ...Object.entries(detectors).map(([id, { what }]) => [`detectors.${id}`, what] as const),
+  ].map(([path, what]) => [path, DEVICE_PRICES[what]!] as const);
+  const mass = extinguisher?.mass.value ?? 0;
+  const { low, high, lowPerKilogram, highPerKilogram } = EXTINGUISHER;
+  const gas =
+    extinguisher === undefined
+      ? []
+      : [['extinguisher', { low: low + lowPerKilogram * mass, high: high + highPerKilogram * mass }] as const];
+  ledger.note('costs.devices', { kind: 'catalogue', part: 'devices', source: `${INVENTED}; EUR` });
+  return Object.fromEntries([...found, ...gas]);
 }
 
 export function fillCarcasses(

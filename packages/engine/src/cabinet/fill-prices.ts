@@ -93,7 +93,8 @@ export function groupOf(part: string): PartGroup {
   return groups[part] ?? 'fittings';
 }
 
-function priceOf(
+/** The person's own price of a kind, else the catalogue's where it is in the file's money: nothing is converted. */
+export function priceOf(
   spec: FileSpec,
   group: PartGroup,
   kind: string,
@@ -102,6 +103,6 @@ function priceOf(
   if (own !== undefined) return { money: own, source: 'the cabinet file' };
   const found = findPart(spec.parts, group, kind);
   const money = found?.spec.price;
-  if (money === undefined || found === undefined) return undefined;
+  if (money === undefined || found === undefined || money.currency !== (spec.currency ?? 'EUR')) return undefined;
   return { money, source: found.own ? 'the cabinet file' : `invented, typical; ${money.currency}` };
 }

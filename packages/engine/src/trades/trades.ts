@@ -2,6 +2,7 @@
 
 import { airQuality } from './air-quality/air-quality.ts';
 import { airflow } from './airflow/airflow.ts';
+import { cost } from './cost/cost.ts';
 import { draught } from './draught/draught.ts';
 import { filament } from './filament/filament.ts';
 import { fire } from './fire/fire.ts';
@@ -29,6 +30,7 @@ export const trades: readonly Trade[] = [
   fittings,
   power,
   filament,
+  cost,
 ];
 
 /** Everything that trades say of a cabinet on one of its days: as it stands, and on that day. */

@@ -12,6 +12,8 @@ import { spacesOf } from './spaces.ts';
 
 /** Things whose vapour flashes; all others burn. */
 const VAPOURS: ReadonlySet<string> = new Set(['aerosol', 'solvent', 'wipes']);
+/** Of a filament whose heat nobody said, J/kg. */
+const UNKNOWN_FILAMENT = 28e6;
 const HUGGETT = 'Huggett, Fire and Materials 4 (1980) 61; Walters, Hackett, Lyon 2000';
 
 /** J in the boards of the cabinet, all of them. */
@@ -42,12 +44,15 @@ function fuelLoad(cabinet: Cabinet): Measure {
   const { combustion } = cabinet.protection;
   const boards = boardHeat(cabinet);
   const kept = keptInside(cabinet).reduce((sum, { of, mass }) => sum + mass * (combustion[of] ?? 0), 0);
+  const hung = Object.values(cabinet.spools)
+    .filter(({ where }) => cabinet.bays[where] !== undefined)
+    .reduce((sum, { material, mass }) => sum + mass * (combustion[material] ?? UNKNOWN_FILAMENT), 0);
   return {
     trade: 'fire',
     quantity: 'fuel-load',
     part: 'cabinet',
-    title: 'heat that lies in the boards and in what is kept in the bays',
-    value: boards + kept,
+    title: 'heat that lies in boards, spools and what is kept in the bays',
+    value: boards + kept + hung,
     unit: 'fire-heat',
     get steps(): readonly Step[] {
       const spaces = spacesOf(cabinet);
@@ -62,6 +67,7 @@ function fuelLoad(cabinet: Cabinet): Measure {
           inputs: ['protection.combustion'],
         },
         { text: 'kept in the bays', value: kept, unit: 'fire-heat', inputs: ['protection.stored'] },
+        { text: 'spools that feed the machines, in the bays', value: hung, unit: 'fire-heat' },
         {
           text: `a closed box of boards does not make a fire in an unattended machine harmless: the box itself is fuel, and its own air burns ${formatQuantity('fire-heat', closed)} before any more comes in, which is enough to light the boards`,
         },

@@ -6,11 +6,12 @@ import type { Profile } from '../../units/profile.ts';
 import { temperatureOf } from '../air-ways.ts';
 import { describedBed } from '../bed-description.ts';
 import { causes } from '../causes.ts';
-import { type Course, courseOf, integralOf, meanOf, within } from '../course.ts';
+import { courseOf, integralOf, meanOf, within } from '../course.ts';
+import { cabinetPower, powerOf } from '../draws.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { ownLimit } from '../person-limit.ts';
 import { type Print, printsOf } from '../prints.ts';
-import { cabinetPower, powerOf } from './draws.ts';
+import { costOf } from '../tariff.ts';
 
 const DAY = 86_400;
 const HOUR = 3600;
@@ -24,21 +25,6 @@ export function cost(run: DayRun): Measure[] {
     ...prints.flatMap((print) => bedSaving(run, print)),
     ...dayCost(run),
   ];
-}
-
-/** Money for a course of power, at the price of each of its moments. */
-export function costOf(course: Course, tariff: Profile): number {
-  const [only] = tariff;
-  if (only !== undefined && tariff.length === 1) return only[1] * integralOf(course);
-  const [start, end] = [course.times[0]!, course.times.at(-1)!];
-  let sum = 0;
-  for (let day = Math.floor(start / DAY); day * DAY < end; day += 1)
-    for (const [at, [from, price]] of tariff.entries()) {
-      const a = Math.max(day * DAY + from, start);
-      const b = Math.min(day * DAY + (tariff[at + 1]?.[0] ?? DAY), end);
-      if (b > a) sum += price * integralOf(within(course, a, b));
-    }
-  return sum;
 }
 
 /** Money for one joule of a job of even power that starts then. */

@@ -2,9 +2,9 @@
 
 import { lineCurrent, type SteppedLoad } from '@stillair/physics';
 import { courseOf, largest, meanOf, within } from '../course.ts';
+import { powerFactorOf, powerOf } from '../draws.ts';
 import type { DayRun } from '../measure.ts';
 import { printsOf } from '../prints.ts';
-import { powerFactorOf, powerOf } from './draws.ts';
 
 /** A bed has warmed up when it takes less than this share of its full power. */
 const WARM = 0.9;

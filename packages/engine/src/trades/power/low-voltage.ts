@@ -14,8 +14,8 @@ import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Insulation, Wire } from '../../cabinet/power.ts';
 import { causes } from '../causes.ts';
 import { largest } from '../course.ts';
+import { lowVoltagePower, outputOf, sumOf, warmestAt } from '../draws.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
-import { lowVoltagePower, outputOf, sumOf, warmestAt } from './draws.ts';
 import { dropLimit, fuseCurrentLimit, fusePlaceLimit, fuseShareLimit, supplyLimit } from './limits.ts';
 import { fuseFor, fuseNear, largerSupply, SECTIONS, thickerWire } from './remedies.ts';
 

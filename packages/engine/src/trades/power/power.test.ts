@@ -5,8 +5,8 @@ import { verdictOf } from '../../judge/verdict.ts';
 import { causes } from '../causes.ts';
 import type { DayRun, Measure } from '../measure.ts';
 import { cabinetByHand, type RunByHand, runByHand } from '../run-by-hand.ts';
+import { costOf } from '../tariff.ts';
 import { measuresOf } from '../trades.ts';
-import { costOf } from './cost.ts';
 import { power } from './power.ts';
 import { socketsFor } from './strips.ts';
 

@@ -4,9 +4,9 @@ import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { formatClock } from '../../units/format.ts';
 import { causes } from '../causes.ts';
 import { largest } from '../course.ts';
+import { behindStrip, currentOf, warmestAt } from '../draws.ts';
 import { largestMean } from '../largest-mean.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
-import { behindStrip, currentOf, warmestAt } from './draws.ts';
 import { CAUTION, chainLimit, LONG, socketLimit, stripAirLimit, stripLimit, stripLongLimit } from './limits.ts';
 import { moreSockets, stripOutside, stripToWall, twoStrips } from './remedies.ts';
 

@@ -1,13 +1,13 @@
 // What each thing draws from its socket over the day, and what flows where it is plugged in.
 
-import type { Cabinet } from '../../cabinet/cabinet.ts';
-import { fanShares } from '../air-ways.ts';
-import { type Course, courseFrom, courseOf } from '../course.ts';
-import { keptWith } from '../kept.ts';
-import { machinePower } from '../machine-power.ts';
-import type { DayRun } from '../measure.ts';
-import { fansIn } from '../plant.ts';
-import { courseOn } from '../switched.ts';
+import type { Cabinet } from '../cabinet/cabinet.ts';
+import { fanShares } from './air-ways.ts';
+import { type Course, courseFrom, courseOf } from './course.ts';
+import { keptWith } from './kept.ts';
+import { machinePower } from './machine-power.ts';
+import type { DayRun } from './measure.ts';
+import { fansIn } from './plant.ts';
+import { courseOn } from './switched.ts';
 
 /** Real power of whatever is plugged in: a machine, a supply, a source of heat, W. */
 export function powerOf(run: DayRun, user: string): Course {
