@@ -96,9 +96,16 @@ function fillMotion(id: string, own: MachineSpec, spec: FileSpec, ledger: Ledger
   });
   const moves = style === 'moving-bed';
   const still = (how: string): Fallback => ({ value: 0, how });
+  const [only] = Object.keys(spec.machines ?? {});
+  const spools = Object.entries(spec.spools ?? {}).filter(([, { machine = only }]) => machine === id);
+  const hangsElsewhere = spools.length > 0 && spools.every(([, { where = 'bay' }]) => where !== 'bay');
   ledger.note(
     `${at}.spool`,
-    own.motion?.spool === undefined ? noteOf(places) : ledger.given([...places.file, 'spool']),
+    own.motion?.spool !== undefined
+      ? ledger.given([...places.file, 'spool'])
+      : hangsElsewhere
+        ? ledger.given(['spools', spools[0]![0], 'where'])
+        : noteOf(places),
   );
   ledger.note(
     `${at}.placed`,
@@ -127,7 +134,7 @@ function fillMotion(id: string, own: MachineSpec, spec: FileSpec, ledger: Ledger
       moves ? defaults.carriage : still('its carriage stays inside the frame'),
     ),
     tubeArch: number('tubeArch', 'tube-arch', defaults.tubeArch),
-    spool: own.motion?.spool ?? kind.motion?.spool ?? (moves ? 'top' : 'back'),
+    spool: own.motion?.spool ?? (hangsElsewhere ? 'away' : (kind.motion?.spool ?? (moves ? 'top' : 'back'))),
     spoolSize: { diameter: spool[0]!, width: spool[1]! },
     spoolLift: number('spoolLift', 'spool-lift', defaults.spoolLift),
     plug: number('plug', 'plug', defaults.plug),

@@ -383,6 +383,16 @@ machines: { m: { kind: moving bed 220, size: 400 mm x 400 mm x 500 mm } }`),
     expect(neededInside(cabinet).depth).toBeCloseTo(0.53 + 0.04 + 0.004, 9);
   });
 
+  it('exact: a spool that the file hangs outside takes no room in the bay', () => {
+    const hung = (where: string): string =>
+      read(
+        file(`cabinet: { inside: 800 mm x 600 mm x 900 mm, made-of: plywood 18 mm, door: glass 4 mm }
+machines: { m: { kind: moving bed 220 } }
+spools: { s: { material: PLA, where: ${where} } }`),
+      ).fit.machines['m']!.spool;
+    expect([hung('outside'), hung('bay')]).toEqual(['away', 'top']);
+  });
+
   it('property: nothing of it is without value, source and a way that is better', () => {
     for (const measure of all(cabinet)) {
       expect(Number.isFinite(measure.value), measure.quantity).toBe(true);
