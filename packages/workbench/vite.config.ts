@@ -2,6 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vite';
+import { offline } from './offline.ts';
 
 const examples = new URL('../../examples/', import.meta.url);
 
@@ -17,7 +18,7 @@ const withExamples: Plugin = {
 export default defineConfig({
   base: './',
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  plugins: [withExamples],
+  plugins: [withExamples, offline],
   resolve: {
     conditions: ['stillair-source', 'module', 'browser', 'development|production'],
   },

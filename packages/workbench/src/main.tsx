@@ -9,3 +9,9 @@ createRoot(document.getElementById('page')!).render(
     <App />
   </StrictMode>,
 );
+
+// Kept for use without a network; not while the page is served by its bundler.
+if (import.meta.env.PROD && 'serviceWorker' in navigator)
+  navigator.serviceWorker.register('./sw.js').catch(() => {
+    // A browser or an address that keeps nothing: the page works all the same.
+  });

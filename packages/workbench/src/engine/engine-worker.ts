@@ -74,7 +74,7 @@ async function answerJudge({ id, text, samples }: Extract<Question, { kind: 'jud
   const judgement = await judge(source, {
     samples,
     stop: () => newest !== id,
-    progress: (done, all) => say({ kind: 'progress', id, done, all }),
+    progress: (done, all) => say({ kind: 'progress', id, of: 'judge', done, all }),
   });
   if (newest !== id) return;
   const findings = judgement.findings.map((finding) => ({
@@ -91,7 +91,7 @@ async function answerCompare({ id, text, samples }: Extract<Question, { kind: 'c
   const comparison = await compare(source, {
     samples,
     stop: () => newest !== id,
-    progress: (done, all) => say({ kind: 'progress', id, done, all }),
+    progress: (done, all) => say({ kind: 'progress', id, of: 'compare', done, all }),
   });
   if (newest === id) say({ kind: 'compared', id, comparison });
 }

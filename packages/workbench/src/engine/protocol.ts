@@ -90,4 +90,10 @@ export type Answer =
   | { readonly kind: 'worded'; readonly id: number; readonly vocabulary: Vocabulary }
   | { readonly kind: 'inspected'; readonly id: number; readonly fields: readonly Field[] }
   | { readonly kind: 'refused'; readonly id: number; readonly why: string }
-  | { readonly kind: 'progress'; readonly id: number; readonly done: number; readonly all: number };
+  | {
+      readonly kind: 'progress';
+      readonly id: number;
+      readonly of: 'judge' | 'compare';
+      readonly done: number;
+      readonly all: number;
+    };

@@ -10,6 +10,12 @@ export type Theme = 'light' | 'dark' | 'system';
 /** Panes beside the sheet and its remarks; closed until they are asked for. */
 export type Pane = 'day' | 'options' | 'text' | 'part' | 'parts';
 
+export interface Progress {
+  readonly of: 'judge' | 'compare';
+  readonly done: number;
+  readonly all: number;
+}
+
 export interface Work {
   readonly name: string;
   readonly text: string;
@@ -23,7 +29,7 @@ export interface Work {
   readonly findings: readonly Finding[];
   /** Bands and remedies of this text are still being worked out. */
   readonly pending: boolean;
-  readonly progress?: { readonly done: number; readonly all: number };
+  readonly progress?: Progress;
   readonly complaints: readonly Complaint[];
   readonly comparison?: Comparison;
   readonly view: View;
@@ -37,6 +43,8 @@ export interface Work {
   readonly picked?: string;
   /** Finding that is opened in the margin. */
   readonly opened?: string;
+  /** Option that is laid over the sheet, or set beside it. */
+  readonly traced?: { readonly option: string; readonly beside: boolean };
   /** Said to the person once, and to a screen reader. */
   readonly notice?: string;
 }
@@ -60,6 +68,7 @@ export type Action =
   | { readonly do: 'pane'; readonly pane: Pane; readonly open?: boolean }
   | { readonly do: 'pick'; readonly part?: string }
   | { readonly do: 'unfold'; readonly finding?: string }
+  | { readonly do: 'trace'; readonly option?: string; readonly beside?: boolean }
   | { readonly do: 'notice'; readonly text?: string };
 
 /** Texts that can be gone back to. */
@@ -118,6 +127,10 @@ export function reduce(work: Work, action: Action): Work {
       return without(work, 'picked', action.part);
     case 'unfold':
       return without(work, 'opened', action.finding);
+    case 'trace': {
+      const { option, beside = false } = action;
+      return without(work, 'traced', option === undefined ? undefined : { option, beside });
+    }
     case 'notice':
       return without(work, 'notice', action.text);
   }
@@ -156,7 +169,7 @@ function heard(work: Work, answer: Answer): Work {
     case 'compared':
       return { ...without(work, 'progress', undefined), comparison: answer.comparison };
     case 'progress':
-      return { ...work, progress: { done: answer.done, all: answer.all } };
+      return { ...work, progress: { of: answer.of, done: answer.done, all: answer.all } };
     case 'edited':
     case 'worded':
     case 'inspected':
@@ -177,7 +190,7 @@ function withPane(panes: readonly Pane[], pane: Pane, open = !panes.includes(pan
 }
 
 /** Optional members are absent, not undefined. */
-function without<Key extends 'picked' | 'opened' | 'notice' | 'comparison' | 'progress'>(
+function without<Key extends 'picked' | 'opened' | 'traced' | 'notice' | 'comparison' | 'progress'>(
   work: Work,
   key: Key,
   value: Work[Key],

@@ -11,10 +11,14 @@ export interface OptionsProps {
   readonly units: UnitSystem;
   readonly onCompare: () => void;
   readonly onTake: (option: string) => void;
+  readonly traced?: { readonly option: string; readonly beside: boolean } | undefined;
+  readonly onTrace: (option: string | undefined, beside: boolean) => void;
 }
 
-export function OptionsPane({ look, comparison, progress, units, onCompare, onTake }: OptionsProps) {
+export function OptionsPane(props: OptionsProps) {
+  const { look, comparison, progress, units, onCompare, onTake, traced, onTrace } = props;
   const options = Object.entries(look.cabinet.options);
+  const lies = (id: string, beside: boolean): boolean => traced?.option === id && traced.beside === beside;
   return (
     <section className="options" aria-labelledby="options-title">
       <h2 id="options-title">Options</h2>
@@ -30,9 +34,27 @@ export function OptionsPane({ look, comparison, progress, units, onCompare, onTa
             <span>
               <strong>{id}</strong> {title}
             </span>
-            <button type="button" className="quiet" onClick={() => onTake(id)}>
-              do it
-            </button>
+            <span className="does">
+              <button
+                type="button"
+                className="quiet"
+                aria-pressed={lies(id, false)}
+                onClick={() => onTrace(lies(id, false) ? undefined : id, false)}
+              >
+                lay over the sheet
+              </button>
+              <button
+                type="button"
+                className="quiet"
+                aria-pressed={lies(id, true)}
+                onClick={() => onTrace(lies(id, true) ? undefined : id, true)}
+              >
+                set beside
+              </button>
+              <button type="button" className="quiet" onClick={() => onTake(id)}>
+                do it
+              </button>
+            </span>
           </li>
         ))}
       </ul>

@@ -3,9 +3,9 @@
 import type { Cabinet, Edit, Finding } from '@stillair/engine';
 import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'preact/compat';
 import { DayStrip } from '../day/day-strip.tsx';
-import type { Field, Vocabulary } from '../engine/protocol.ts';
+import type { Field, Look, Vocabulary } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
-import { emptyWork, type Pane, reduce, type Work } from '../model/work.ts';
+import { type Action, emptyWork, type Pane, reduce, type Work } from '../model/work.ts';
 import { OptionsPane } from '../options/options-pane.tsx';
 import { PartPane } from '../parts/part-pane.tsx';
 import { Remarks } from '../remarks/remarks.tsx';
@@ -83,6 +83,8 @@ export function App() {
   };
   const words = useWords(work, engine);
   const fields = useFields(work, engine);
+  const traced = useTraced(work, engine, act);
+  const beside = work.traced?.beside === true ? traced : undefined;
   const has = (pane: Pane): boolean => work.panes.includes(pane);
   const day = look?.days[work.day];
   return (
@@ -132,7 +134,7 @@ export function App() {
             onClose={() => act({ do: 'pane', pane: 'part', open: false })}
           />
         )}
-        <div className="drawing">
+        <div className={beside === undefined ? 'drawing' : 'drawing pair'}>
           {look !== undefined && day !== undefined && work.view !== 'space' && (
             <>
               <Sheet
@@ -143,10 +145,27 @@ export function App() {
                 units={work.units}
                 dark={dark}
                 picked={work.picked}
+                traced={work.traced?.beside === false ? traced?.cabinet : undefined}
+                heading={beside === undefined ? undefined : 'as it stands'}
                 marked={marked}
                 onPick={(part) => act({ do: 'pick', ...(part === undefined ? {} : { part }) })}
                 onMove={move}
               />
+              {beside !== undefined && work.traced !== undefined && (
+                <Sheet
+                  cabinet={beside.cabinet}
+                  day={beside.days[work.day] ?? day}
+                  time={work.time}
+                  view={work.view}
+                  units={work.units}
+                  dark={dark}
+                  heading={work.traced.option}
+                  picked={work.picked}
+                  marked={{}}
+                  onPick={(part) => act({ do: 'pick', ...(part === undefined ? {} : { part }) })}
+                  onMove={() => undefined}
+                />
+              )}
               <Legend dark={dark} units={work.units} />
             </>
           )}
@@ -168,7 +187,7 @@ export function App() {
         <Remarks
           findings={findings}
           pending={work.pending}
-          progress={work.progress}
+          progress={work.progress?.of === 'judge' ? work.progress : undefined}
           units={work.units}
           days={days}
           origins={look?.origins ?? {}}
@@ -186,9 +205,11 @@ export function App() {
         <OptionsPane
           look={look}
           comparison={work.comparison}
-          progress={work.progress}
+          progress={work.progress?.of === 'compare' ? work.progress : undefined}
           units={work.units}
           onCompare={() => engine.current?.compare(work.text)}
+          traced={work.traced}
+          onTrace={(option, beside) => act({ do: 'trace', beside, ...(option === undefined ? {} : { option }) })}
           onTake={(option) => void edit(look.cabinet.options[option]!.edits)}
         />
       )}
@@ -206,7 +227,9 @@ export function App() {
           />
         </section>
       )}
-      <Leaders opened={work.opened} moved={[work.look, work.view, work.opened, work.panes, work.findings]} />
+      {beside === undefined && (
+        <Leaders opened={work.opened} moved={[work.look, work.view, work.opened, work.panes, work.findings]} />
+      )}
       <div className="notice" role="alert">
         {work.notice !== undefined && (
           <p>
@@ -239,6 +262,33 @@ function useWords(work: Work, engine: ReturnType<typeof useEngine>): Vocabulary 
       void engine.current?.words(latest.current).then(({ vocabulary }) => setWords(vocabulary));
   }, [open, look, engine]);
   return words;
+}
+
+/** The option that is laid over the sheet or beside it, drawn and answered. */
+function useTraced(work: Work, engine: ReturnType<typeof useEngine>, act: (action: Action) => void): Look | undefined {
+  const [seen, setSeen] = useState<Look | undefined>(undefined);
+  const { look, text, units } = work;
+  const option = work.traced?.option;
+  const latest = useRef(text);
+  latest.current = text;
+  useEffect(() => {
+    setSeen(undefined);
+    if (option === undefined || look === undefined) return undefined;
+    let late = false;
+    void engine.current?.option(latest.current, option, units).then((answer) => {
+      if (late) return;
+      if (answer.kind === 'looked') setSeen(answer);
+      else
+        act({
+          do: 'notice',
+          text: `${option} cannot be drawn: ${answer.complaints[0]?.what ?? 'its edits cannot be done'}`,
+        });
+    });
+    return () => {
+      late = true;
+    };
+  }, [option, look, units, engine, act]);
+  return option === undefined ? undefined : seen;
 }
 
 /** Keys of the picked part, while they are shown. */

@@ -2,6 +2,7 @@
 
 import type { Dispatch } from 'preact/compat';
 import type { Action, Pane, View, Work } from '../model/work.ts';
+import { share, takePng, takeSvg } from './take-out.ts';
 import type { Files } from './use-files.ts';
 
 const views: readonly (readonly [View, string])[] = [
@@ -133,7 +134,7 @@ export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
         ))}
       </fieldset>
       <fieldset>
-        <legend>Shown in</legend>
+        <legend className="hidden">Shown in</legend>
         <button type="button" onClick={() => act({ do: 'units', units: units === 'metric' ? 'imperial' : 'metric' })}>
           {units === 'metric' ? 'mm, °C' : 'in, °F'}
         </button>
@@ -147,6 +148,23 @@ export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
           {theme === 'system' ? 'paper' : theme}
         </button>
       </fieldset>
+      <details className="take-out">
+        <summary>Take out</summary>
+        <div>
+          <button type="button" onClick={() => void takeSvg(work.name)}>
+            drawing as SVG
+          </button>
+          <button type="button" onClick={() => void takePng(work.name)}>
+            drawing as PNG
+          </button>
+          <button type="button" onClick={() => print()}>
+            print this page
+          </button>
+          <button type="button" onClick={() => void share(work.name, work.text)}>
+            share the file
+          </button>
+        </div>
+      </details>
       {files.newer !== undefined && (
         <div className="newer" role="alert">
           <p>This file was changed from outside while you were changing it here.</p>

@@ -20,6 +20,7 @@ import {
   partitionBox,
   sensorPlace,
 } from './solids.ts';
+import { Trace } from './trace.tsx';
 import { useSize } from './use-size.ts';
 import { washOf } from './wash.ts';
 
@@ -31,6 +32,10 @@ export interface SheetProps {
   readonly units: UnitSystem;
   readonly dark: boolean;
   readonly picked?: string | undefined;
+  /** An option laid over it. */
+  readonly traced?: Cabinet | undefined;
+  /** Said above it when there is another beside it. */
+  readonly heading?: string | undefined;
   /** Parts that remarks speak of, with the mark of the worst. */
   readonly marked: Readonly<Record<string, string>>;
   readonly onPick: (part: string | undefined) => void;
@@ -58,6 +63,12 @@ export function Sheet(props: SheetProps) {
       >
         <Hatches />
         <Drawing {...props} paper={paper} />
+        {props.traced !== undefined && <Trace base={cabinet} option={props.traced} paper={paper} />}
+        {props.heading !== undefined && (
+          <text className="heading" x={size.width / 2} y={28} textAnchor="middle">
+            {props.heading}
+          </text>
+        )}
       </svg>
     </div>
   );
