@@ -13,7 +13,7 @@ const steps = [
   ['format and lint', () => ranTool('@biomejs/biome/bin/biome', ['check', '--error-on-warnings', '.'])],
   [
     'lint with types',
-    () => ranTool('oxlint/bin/oxlint', ['--type-aware', '-c', '.oxlintrc.json', 'packages', 'tools']),
+    () => ranTool('oxlint/bin/oxlint', ['--type-aware', '-c', '.oxlintrc.json', 'packages', 'tools', 'e2e']),
   ],
 ];
 

@@ -179,6 +179,9 @@ function touches({ paths }: Cabinet, id: string, bays: readonly string[]): boole
   return bays.includes(from) || bays.includes(to);
 }
 
+/** Pixels below which two labels of a bay would run into each other. */
+const ROOM_FOR_TWO = 130;
+
 function Bay(props: DrawingProps & { readonly bay: string }) {
   const { cabinet, bay, day, time, dark, paper, units, view } = props;
   const zones = day.sheet.bays[bay] ?? [];
@@ -189,6 +192,7 @@ function Bay(props: DrawingProps & { readonly bay: string }) {
   const shown = view === 'plan' ? high : low;
   const wash = `wash-${bay.replaceAll(/\W/g, '-')}`;
   const label = temperatures.map((kelvin) => formatQuantity('temperature', kelvin, units));
+  const narrow = area.width < ROOM_FOR_TWO;
   const says = label.length === 2 ? `${label[0]} low, ${label[1]} high` : (label[0] ?? '');
   return (
     <Pickable {...props} part={`bays.${bay}`} label={`bay ${bay}, air ${says}`}>
@@ -202,12 +206,12 @@ function Bay(props: DrawingProps & { readonly bay: string }) {
       <text className="bay-name" x={area.left + 9} y={area.top + 18}>
         {bay}
       </text>
-      {label.map((text, zone) => (
+      {(area.height < ROOM_FOR_TWO ? label.slice(-1) : label).map((text, zone, shownLabels) => (
         <text
           key={text + String(zone)}
           className="air-temperature"
           x={area.left + area.width - 9}
-          y={zone === label.length - 1 ? area.top + 18 : area.top + area.height - 9}
+          y={zone === shownLabels.length - 1 ? area.top + (narrow ? 34 : 18) : area.top + area.height - 9}
           textAnchor="end"
         >
           {text}
@@ -357,7 +361,7 @@ function Dimensions({ cabinet, view, units, outside }: DrawingProps & { readonly
 
 function Name({ area, text }: { readonly area: Area; readonly text: string }) {
   return (
-    <text className="machine-name" x={area.left + area.width / 2} y={area.top + area.height - 8} textAnchor="middle">
+    <text className="machine-name" x={area.left + area.width / 2} y={area.top - 6} textAnchor="middle">
       {text}
     </text>
   );
