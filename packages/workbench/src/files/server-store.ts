@@ -35,6 +35,8 @@ export async function serverStore(): Promise<Store | undefined> {
 }
 
 async function sessionHere(): Promise<Session | undefined> {
+  // The server marks the page that it serves; any other place has only files.
+  if (document.querySelector('meta[name="style-nonce"]') === null) return undefined;
   try {
     const answer = await fetch('api/session');
     if (!answer.ok || !(answer.headers.get('content-type') ?? '').includes('json')) return undefined;
@@ -46,9 +48,18 @@ async function sessionHere(): Promise<Session | undefined> {
 
 async function read(address: string, name: string): Promise<OpenedText> {
   const answer = await fetch(address);
-  if (!answer.ok) throw new Error(`${name} cannot be read: ${await answer.text()}`);
+  if (!answer.ok) throw new Error(`${name} cannot be read: ${await problemOf(answer)}`);
   const tag = answer.headers.get('etag');
   return { name, text: await answer.text(), ...(tag === null ? {} : { tag }) };
+}
+
+/** Refusals say what is the matter in words. */
+async function problemOf(answer: Response): Promise<string> {
+  try {
+    return ((await answer.json()) as { readonly problem?: string }).problem ?? answer.statusText;
+  } catch {
+    return answer.statusText;
+  }
 }
 
 async function save(name: string, text: string, tag: string | undefined): Promise<SaveAnswer> {
@@ -61,7 +72,7 @@ async function save(name: string, text: string, tag: string | undefined): Promis
       headers: { 'Content-Type': 'text/plain; charset=utf-8', ...guard },
     });
     if (answer.status === 412) return { ok: false, newer: await read(address, name) };
-    if (!answer.ok) return { ok: false, why: await answer.text() };
+    if (!answer.ok) return { ok: false, why: await problemOf(answer) };
     const fresh = answer.headers.get('etag');
     return fresh === null ? { ok: true } : { ok: true, tag: fresh };
   } catch {

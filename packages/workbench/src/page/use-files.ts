@@ -21,6 +21,13 @@ export interface Files {
   readonly keepMine: () => void;
 }
 
+/** A newcomer lands on the one that shows most. */
+const FIRST = 'tool-library.yaml';
+
+function firstExample({ examples }: Store): string {
+  return examples.find(({ name }) => name === FIRST)?.name ?? examples[0]!.name;
+}
+
 export function useFiles(work: Work, act: Dispatch<Action>): Files {
   const [store, setStore] = useState<Store | undefined>(undefined);
   const [newer, setNewer] = useState<{ readonly text: string; readonly tag?: string } | undefined>(undefined);
@@ -65,7 +72,7 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
         } else if (draft !== undefined && !found.examples.some(({ name }) => name === draft.name)) {
           opened(draft.name, draft.saved, undefined, false);
         } else {
-          const { name, text } = await found.openExample(draft?.name ?? found.examples[0]!.name);
+          const { name, text } = await found.openExample(draft?.name ?? firstExample(found));
           if (!gone) opened(name, text, undefined, true);
         }
       } catch (error) {

@@ -437,7 +437,8 @@ function Pickable({
       data-part={part}
       data-mark={marked[part]}
       role="button"
-      tabIndex={0}
+      // An attribute of SVG: written small, or it is none.
+      tabindex={0}
       aria-label={marked[part] === undefined ? label : `${label}; ${marked[part]}`}
       aria-pressed={picked === part}
       onPointerDown={down}

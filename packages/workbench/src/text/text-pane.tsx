@@ -100,6 +100,7 @@ function extensions(known: () => Known) {
     syntaxHighlighting(ink),
     autocompletion({ override: [(context) => complete(context, known().vocabulary)], icons: false }),
     hoverTooltip((view, offset) => hover(view, offset, known().vocabulary)),
+    ...styleNonce(),
     EditorView.contentAttributes.of({ 'aria-label': 'text of the cabinet file' }),
     keymap.of([...defaultKeymap, ...historyKeymap, indentWithTab]),
     EditorView.updateListener.of((update) => {
@@ -118,6 +119,12 @@ function extensions(known: () => Known) {
         known().onText(update.state.doc.toString());
     }),
   ];
+}
+
+/** The server's policy lets in only styles that carry its mark. */
+function styleNonce() {
+  const nonce = document.querySelector<HTMLMetaElement>('meta[name="style-nonce"]')?.nonce;
+  return nonce === undefined || nonce === '' ? [] : [EditorView.cspNonce.of(nonce)];
 }
 
 function complete(context: CompletionContext, vocabulary: Vocabulary | undefined): CompletionResult | null {
