@@ -97,8 +97,9 @@ function fillMotion(id: string, own: MachineSpec, spec: FileSpec, ledger: Ledger
   const moves = style === 'moving-bed';
   const still = (how: string): Fallback => ({ value: 0, how });
   const [only] = Object.keys(spec.machines ?? {});
+  const bay = own.bay ?? Object.keys(spec.bays ?? { inside: {} })[0]!;
   const spools = Object.entries(spec.spools ?? {}).filter(([, { machine = only }]) => machine === id);
-  const hangsElsewhere = spools.length > 0 && spools.every(([, { where = 'bay' }]) => where !== 'bay');
+  const hangsElsewhere = spools.length > 0 && spools.every(([, { where }]) => where !== undefined && where !== bay);
   ledger.note(
     `${at}.spool`,
     own.motion?.spool !== undefined

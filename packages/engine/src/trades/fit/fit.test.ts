@@ -390,7 +390,7 @@ machines: { m: { kind: moving bed 220, size: 400 mm x 400 mm x 500 mm } }`),
 machines: { m: { kind: moving bed 220 } }
 spools: { s: { material: PLA, where: ${where} } }`),
       ).fit.machines['m']!.spool;
-    expect([hung('outside'), hung('bay')]).toEqual(['away', 'top']);
+    expect([hung('outside'), hung('inside')]).toEqual(['away', 'top']);
   });
 
   it('property: nothing of it is without value, source and a way that is better', () => {
