@@ -72,7 +72,14 @@ function pullsOf(cabinet: Cabinet, id: string): Measure[] {
       inputs: [`${at}.holder`, `${at}.mass`],
     },
   ];
-  const about = { trade: 'filament', part: id, unit: 'force', better: 'lower' as const, cause: causes.spoolDrags };
+  const about = {
+    trade: 'filament',
+    part: id,
+    unit: 'force',
+    logarithmic: true,
+    better: 'lower' as const,
+    cause: causes.spoolDrags,
+  };
   return [
     {
       ...about,
