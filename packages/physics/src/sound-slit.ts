@@ -73,7 +73,7 @@ const VISCOSITY = 1.81e-5;
  *
  * @example 0.15 mm at 500 Hz
  * ```ts
- * slitFriction(500, { width: 0.00015, depth: 0.008, field: 'diffuse' }); // => 0.151
+ * slitFriction(500, { width: 0.00015, depth: 0.008, field: 'diffuse' }); // => 0.156
  * ```
  */
 export function slitFriction(frequency: number, { width, depth }: Slit): number {
