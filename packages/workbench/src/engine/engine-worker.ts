@@ -1,11 +1,9 @@
 // The engine off the page's thread. Two of these run: one looks, and is always free within one day's sum; the other judges and
 // compares, and gives way between two variants.
 
-import { compare, editText, judge, readCabinet } from '@stillair/engine';
-import { inspect } from './inspect.ts';
+import { editText, judge, readCabinet } from '@stillair/engine';
 import { look } from './look.ts';
 import type { Answer, Question } from './protocol.ts';
-import { vocabulary } from './vocabulary.ts';
 
 /** Newest question of those that end each other. */
 let newest = 0;
@@ -35,19 +33,27 @@ addEventListener('message', ({ data }: MessageEvent<Question>) => {
     case 'edit':
       answerEdit(data);
       break;
-    case 'words': {
-      const answer = readCabinet('cabinet', data.text);
-      say({ kind: 'worded', id: data.id, vocabulary: vocabulary(answer.ok ? answer.cabinet : undefined) });
+    case 'words':
+      void answerWords(data);
       break;
-    }
     case 'inspect':
-      say({ kind: 'inspected', id: data.id, fields: inspect(data.text, data.path) });
+      void onDemand().then(({ inspect }) =>
+        say({ kind: 'inspected', id: data.id, fields: inspect(data.text, data.path) }),
+      );
       break;
     case 'stop':
       newest = data.id;
       break;
   }
 });
+
+const onDemand = () => import('./on-demand.ts');
+
+async function answerWords({ id, text }: Extract<Question, { kind: 'words' }>): Promise<void> {
+  const { vocabulary } = await onDemand();
+  const answer = readCabinet('cabinet', text);
+  say({ kind: 'worded', id, vocabulary: vocabulary(answer.ok ? answer.cabinet : undefined) });
+}
 
 function answerLook(question: Extract<Question, { kind: 'look' | 'option' }>): void {
   const { id, text, units } = question;
@@ -88,6 +94,7 @@ async function answerJudge({ id, text, samples }: Extract<Question, { kind: 'jud
 async function answerCompare({ id, text, samples }: Extract<Question, { kind: 'compare' }>): Promise<void> {
   const source = sourceOf(text);
   if (source === undefined) return;
+  const { compare } = await onDemand();
   const comparison = await compare(source, {
     samples,
     stop: () => newest !== id,
