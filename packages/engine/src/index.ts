@@ -73,6 +73,7 @@ export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/com
 export { AS_IT_STANDS, compare } from './studies/compare.ts';
 export type { AgainstAssumed, Settling } from './studies/settling.ts';
 export type { SummaryCell, SummaryRow } from './studies/summary.ts';
+export { type Part as MachinePart, stackHeight } from './trades/machine-solids.ts';
 export {
   type DayRun,
   type Limit,
@@ -82,6 +83,7 @@ export {
   type Step,
   type Trade,
 } from './trades/measure.ts';
+export { clearBay, type StandingMachine, standingIn } from './trades/standing-machines.ts';
 export { dailyProfile, parseClock, parseWindow } from './units/clock.ts';
 export type { UnitSystem } from './units/format.ts';
 export {

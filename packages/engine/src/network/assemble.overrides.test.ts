@@ -103,7 +103,10 @@ describe('spreads of overrides', () => {
     'property: each end of the spread of %s moves the network, and no input of it is without effect',
     (path, kind) => {
       const at = path.replace('*', ids[path.split('.')[0]!]!);
-      const { cabinet, inputs } = read(at, spread[kind]!);
+      const found = read(at, spread[kind]!);
+      const { cabinet } = found;
+      // What a material of the machine's own would give off as heat in a fire is no matter of its days.
+      const inputs = found.inputs.filter(({ path: input }) => !input.startsWith('protection.'));
       expect(inputs.length).toBeGreaterThan(0);
       const base = assemble(cabinet, 'usual').network;
       for (const { path: input, spread: ends } of inputs)

@@ -89,7 +89,9 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
       store?.watch((name, changed) => {
         if (name !== now.current.name || changed === tag.current) return;
         void store.open(name).then((file) => {
-          if (file.text === now.current.text) {
+          // What this page has just saved itself is no news.
+          if (file.text === now.current.saved) tag.current = file.tag;
+          else if (file.text === now.current.text) {
             tag.current = file.tag;
             act({ do: 'saved', text: file.text });
           } else if (now.current.text === now.current.saved) opened(name, file.text, file.tag, false);

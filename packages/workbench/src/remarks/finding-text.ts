@@ -15,7 +15,7 @@ export function valueText({ value, unit }: Pick<Finding, 'value' | 'unit'>, unit
 }
 
 export function bandText({ p10, p90, unit }: Finding, units: UnitSystem): string {
-  return p10 === undefined || p90 === undefined ? '' : formatBand(unit as KindName, p10, p90, units);
+  return p10 === undefined || p90 === undefined || p10 === p90 ? '' : formatBand(unit as KindName, p10, p90, units);
 }
 
 export function limitText({ limit, unit }: Finding, units: UnitSystem): string {

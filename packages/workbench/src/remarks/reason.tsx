@@ -21,7 +21,7 @@ export function Reason({ finding, units, origins, onTry }: ReasonProps) {
         <strong>{valueText(finding, units)}</strong>
         {band === '' ? '' : `, 10 to 90 % ${band}`}
         {limit === undefined ? '' : `; ${limitText(finding, units)}`}
-        {chance === undefined ? '' : `; inside in ${Math.round(chance * 100)} % of samples`}
+        {chance === undefined || band === '' ? '' : `; inside in ${Math.round(chance * 100)} % of samples`}
       </p>
       {limit !== undefined && (
         <p className="source">

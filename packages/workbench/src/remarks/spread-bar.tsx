@@ -32,7 +32,7 @@ export function SpreadBar({
     <svg className="spread-bar" viewBox={`0 0 ${WIDTH} 34`} role="img" aria-label={describe(finding, show)}>
       <rect className="beyond" x={beyond.x} y="4" width={beyond.width} height="14" />
       <path className="axis" d={`M0 11H${WIDTH}`} />
-      {p10 !== undefined && p90 !== undefined && !pending && (
+      {p10 !== undefined && p90 !== undefined && p10 !== p90 && !pending && (
         <rect className="band" x={at(p10)} y="7" width={Math.max(1.5, at(p90) - at(p10))} height="8" />
       )}
       <path className="limit" d={`M${line} 1V21`} />

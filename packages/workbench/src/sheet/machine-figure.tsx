@@ -9,17 +9,28 @@ export function MachineFigure({
   style,
   body,
   bed,
+  swept,
+  stack,
   fromAbove,
 }: {
   readonly style: Style;
   readonly body: Area;
   readonly bed: Area;
+  /** Everything that moves or sticks out, in each position. */
+  readonly swept: readonly Area[];
+  /** Slab and foam. */
+  readonly stack: Area | undefined;
   readonly fromAbove: boolean;
 }) {
-  const { left, top, width, height } = body;
   return (
     <g className="machine">
-      <rect className="swept" x={left} y={top} width={width} height={height} />
+      {stack !== undefined && (
+        <rect className="stack" x={stack.left} y={stack.top} width={stack.width} height={stack.height} />
+      )}
+      {swept.map(({ left, top, width, height }, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the parts of a machine come in one order.
+        <rect key={at} className="swept" x={left} y={top} width={width} height={height} />
+      ))}
       {fromAbove ? <FromAbove style={style} body={body} /> : <Elevation style={style} body={body} bed={bed} />}
       <rect className="bed" x={bed.left} y={bed.top} width={bed.width} height={Math.max(bed.height, 3)} />
     </g>

@@ -2,7 +2,7 @@
 
 import type { Cabinet, Edit } from '@stillair/engine';
 import type { Axis } from './projection.ts';
-import { splitOnce } from './solids.ts';
+import { splitOnce, standsAt } from './solids.ts';
 
 export type Shift = Readonly<Record<Axis, number>>;
 
@@ -18,10 +18,9 @@ export function moveEdits(cabinet: Cabinet, path: string, { x, y, z }: Shift): r
   const [group, id] = splitOnce(path);
   switch (group) {
     case 'machines': {
-      const machine = cabinet.machines[id];
-      return machine === undefined
-        ? []
-        : [{ set: { [`machines.${id}.at`]: `${mm(machine.at[0] + x)}, ${mm(machine.at[1] + y)}` } }];
+      if (!(id in cabinet.machines)) return [];
+      const at = standsAt(cabinet, id);
+      return [{ set: { [`machines.${id}.at`]: `${mm(at[0] + x)}, ${mm(at[1] + y)}` } }];
     }
     case 'air': {
       const place = cabinet.paths[id]?.place;

@@ -13,13 +13,17 @@ import {
   bedBox,
   boxOf,
   doorBox,
+  frameBox,
   insideBox,
   machineBox,
+  machineParts,
   outsideBox,
   outwards,
   partitionBox,
   sensorPlace,
+  stackBox,
 } from './solids.ts';
+import { touchesIn } from './touching.ts';
 import { Trace } from './trace.tsx';
 import { useSize } from './use-size.ts';
 import { washOf } from './wash.ts';
@@ -44,6 +48,9 @@ export interface SheetProps {
 
 const MARGIN = 92;
 
+/** Pixels a metre below which words are shown only of the part that is pointed at. */
+const ROOM_FOR_WORDS = 170;
+
 export function Sheet(props: SheetProps) {
   const { cabinet, view, onPick } = props;
   const frame = useRef<HTMLDivElement>(null);
@@ -55,6 +62,7 @@ export function Sheet(props: SheetProps) {
         width={size.width}
         height={size.height}
         viewBox={`0 0 ${size.width} ${size.height}`}
+        className={paper.scale < ROOM_FOR_WORDS ? 'small' : undefined}
         role="group"
         aria-label={`${cabinet.title}, ${viewNames[view]}`}
         onPointerDown={(event) => {
@@ -134,8 +142,10 @@ function Drawing(props: DrawingProps) {
           <Pickable key={id} {...props} part={`machines.${id}`} label={`machine ${id}, ${cabinet.machines[id]!.kind}`}>
             <MachineFigure
               style={cabinet.machines[id]!.style}
-              body={paper.area(machineBox(cabinet, id))}
+              body={paper.area(frameBox(cabinet, id))}
               bed={paper.area(bedBox(cabinet, id))}
+              swept={machineParts(cabinet, id).map(({ box }) => paper.area(box))}
+              stack={areaOf(paper, stackBox(cabinet, id))}
               fromAbove={view === 'plan'}
             />
             <Name area={paper.area(machineBox(cabinet, id))} text={id} />
@@ -155,6 +165,7 @@ function Drawing(props: DrawingProps) {
           <Air key={id} {...props} path={id} />
         ))}
       {view === 'plan' && Object.keys(cabinet.people).map((id) => <Person key={id} {...props} person={id} />)}
+      <Touches {...props} bays={bays} />
       <Dimensions {...props} outside={outside} />
     </>
   );
@@ -355,6 +366,30 @@ function Dimensions({ cabinet, view, units, outside }: DrawingProps & { readonly
       <text transform={`translate(${beside - 6} ${top + height / 2}) rotate(-90)`} textAnchor="middle">
         {text(up)}
       </text>
+    </g>
+  );
+}
+
+function areaOf(paper: Paper, box: Box | undefined): Area | undefined {
+  return box === undefined ? undefined : paper.area(box);
+}
+
+/** What touches, where it touches, and by how much. */
+function Touches({ cabinet, paper, units }: DrawingProps & { readonly bays: readonly string[] }) {
+  return (
+    <g className="touches">
+      {touchesIn(cabinet).map(({ box, deep, says }) => {
+        const { left, top, width, height } = paper.area(box);
+        return (
+          <g key={says}>
+            <title>{`${says}, ${formatQuantity('length', deep, units)}`}</title>
+            <rect x={left} y={top} width={Math.max(2, width)} height={Math.max(2, height)} />
+            <text x={left + width / 2} y={top - 4} textAnchor="middle">
+              {formatQuantity('length', deep, units)}
+            </text>
+          </g>
+        );
+      })}
     </g>
   );
 }

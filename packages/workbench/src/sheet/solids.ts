@@ -1,7 +1,7 @@
 // Where everything of a cabinet is: boxes in its own axes, by the path of the part in the file. The drawing, the 3-D view and
 // the leaders of remarks take their places from here.
 
-import type { Cabinet } from '@stillair/engine';
+import { type Cabinet, type StandingMachine, stackHeight, standingIn } from '@stillair/engine';
 import type { Box, FaceName } from './projection.ts';
 
 export function thicknessOf(build: Cabinet['faces'][FaceName]['build']): number {
@@ -37,21 +37,72 @@ export function bayBox({ bays, inside }: Cabinet, id: string): Box {
   return { x, y: [0, inside.depth], z };
 }
 
-/** What a machine takes up in full motion, without spools. */
-export function machineBox(cabinet: Cabinet, id: string): Box {
-  const { bay, at, size } = cabinet.machines[id]!;
-  const { x, z } = cabinet.bays[bay]!;
-  const [middle, deep] = [x[0] + at[0], at[1]];
+export interface MovingPart {
+  /** `frame`, `bed`, `spool` … */
+  readonly what: string;
+  /** The commanded position in which it is there. */
+  readonly when: string;
+  readonly box: Box;
+}
+
+/** Where a machine stands: the middle of its frame in its bay. Those that the file does not place share their bay evenly. */
+export function standsAt(cabinet: Cabinet, id: string): readonly [number, number] {
+  return standing(cabinet, id).at;
+}
+
+function standing(cabinet: Cabinet, id: string): StandingMachine {
+  return standingIn(cabinet, cabinet.machines[id]!.bay).find((machine) => machine.id === id)!;
+}
+
+/** A machine's frame and all that moves, hangs or sticks out, in the cabinet's axes. */
+export function machineParts(cabinet: Cabinet, id: string): readonly MovingPart[] {
+  const { parts, at } = standing(cabinet, id);
+  const { x, z } = cabinet.bays[cabinet.machines[id]!.bay]!;
+  return parts.map(({ what, when, from, to }) => ({
+    what,
+    when,
+    box: {
+      x: [x[0] + at[0] + from[0], x[0] + at[0] + to[0]],
+      y: [at[1] + from[1], at[1] + to[1]],
+      z: [z[0] + from[2], z[0] + to[2]],
+    },
+  }));
+}
+
+export function frameBox(cabinet: Cabinet, id: string): Box {
+  return machineParts(cabinet, id).find(({ what }) => what === 'frame')!.box;
+}
+
+/** Slab and foam below a machine. */
+export function stackBox(cabinet: Cabinet, id: string): Box | undefined {
+  const { standsOn, bay } = cabinet.machines[id]!;
+  const height = stackHeight(cabinet.machines[id]!);
+  if (!(height > 0)) return undefined;
+  const { x, y } = frameBox(cabinet, id);
+  const [width, depth] = [standsOn?.slab?.width ?? x[1] - x[0], standsOn?.slab?.depth ?? y[1] - y[0]];
+  const [across, deep] = [(x[0] + x[1]) / 2, (y[0] + y[1]) / 2];
+  const floor = cabinet.bays[bay]!.z[0];
   return {
-    x: [middle - size.width / 2, middle + size.width / 2],
-    y: [deep - size.depth / 2, deep + size.depth / 2],
-    z: [z[0], z[0] + size.height],
+    x: [across - width / 2, across + width / 2],
+    y: [deep - depth / 2, deep + depth / 2],
+    z: [floor, floor + height],
   };
 }
 
+/** All that a machine ever takes up. */
+export function machineBox(cabinet: Cabinet, id: string): Box {
+  const boxes = machineParts(cabinet, id).map(({ box }) => box);
+  const span = (axis: 'x' | 'y' | 'z'): [number, number] => [
+    Math.min(...boxes.map((box) => box[axis][0])),
+    Math.max(...boxes.map((box) => box[axis][1])),
+  ];
+  return { x: span('x'), y: span('y'), z: span('z') };
+}
+
 export function bedBox(cabinet: Cabinet, id: string): Box {
-  const { bay, at, bed } = cabinet.machines[id]!;
+  const { bay, bed } = cabinet.machines[id]!;
   const { x, z } = cabinet.bays[bay]!;
+  const at = standsAt(cabinet, id);
   const [middle, top] = [x[0] + at[0], z[0] + bed.height];
   return {
     x: [middle - bed.width / 2, middle + bed.width / 2],

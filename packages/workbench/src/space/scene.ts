@@ -3,7 +3,7 @@
 import type { Cabinet } from '@stillair/engine';
 import type { ShownDay } from '../engine/protocol.ts';
 import type { Box } from '../sheet/projection.ts';
-import { bayBox, bedBox, doorBox, insideBox, machineBox, outsideBox, partitionBox } from '../sheet/solids.ts';
+import { bayBox, bedBox, doorBox, insideBox, machineParts, outsideBox, partitionBox } from '../sheet/solids.ts';
 
 export interface Solid {
   readonly part: string;
@@ -27,7 +27,7 @@ export function solidsOf(cabinet: Cabinet, day: ShownDay, time: number): readonl
       }),
     ),
     ...Object.keys(cabinet.machines).flatMap((id): Solid[] => [
-      { part: `machines.${id}`, box: machineBox(cabinet, id), look: 'machine' },
+      ...machineParts(cabinet, id).map(({ box }): Solid => ({ part: `machines.${id}`, box, look: 'machine' })),
       { part: `machines.${id}`, box: bedBox(cabinet, id), look: 'bed' },
     ]),
     ...Object.keys(cabinet.bays).map(

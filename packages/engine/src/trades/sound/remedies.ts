@@ -55,7 +55,10 @@ function lined(cabinet: Cabinet): Remedy[] {
   const area = width * height + 2 * depth * height + width * depth;
   const text = `${LINING} ${Math.round(1000 * LINING_THICKNESS)} mm`;
   return [
-    { says: `line ${LINED.join(', ')} with ${text}, hard to light but a fire load${about('boards', LINING, area)}`, edits: [setLining(text, LINED)] },
+    {
+      says: `line ${LINED.join(', ')} with ${text}, hard to light but a fire load${about('boards', LINING, area)}`,
+      edits: [setLining(text, LINED)],
+    },
   ];
 }
 
