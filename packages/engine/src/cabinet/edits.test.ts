@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
@@ -85,4 +86,39 @@ describe('paths', () => {
   it.each(['', '.', 'a..b', 'a.', '"a', 'a"b'])('exact: %j is no path', (path) =>
     expect(splitPath(path)).toBeUndefined(),
   );
+
+  it('exact: what is added or taken away changes no other line, whatever its spacing', () => {
+    const own = 'a:   [1, 2]  # mine\nm: { k: "x",  l: [3,4] }\nb:\n  one: {p: 1}\n  two: yes # why\n\nlast: 3\n';
+    const lines = (edited: string): string[] => edited.split('\n').filter((line) => !own.split('\n').includes(line));
+    expect(lines(editText(own, [{ set: { 'm.at': '310 mm, 320 mm' } }]))).toEqual([
+      'm: { k: "x",  l: [3,4], at: "310 mm, 320 mm" }',
+    ]);
+    expect(lines(editText(own, [{ set: { 'b.one.q': '5 mm' } }]))).toEqual(['  one: {p: 1, q: 5 mm}']);
+    expect(lines(editText(own, [{ add: { 'b.three': { r: '1 m', s: ['2 m'] } } }]))).toEqual([
+      '  three: { r: 1 m, s: [2 m] }',
+    ]);
+    expect(editText(own, [{ add: { 'b.three': '1' } }])).toContain('two: yes # why\n  three: "1"\n\nlast');
+    expect(lines(editText(own, [{ set: { a: ['7', 'x y'] } }]))).toEqual(['a:   ["7", x y]  # mine']);
+    expect(lines(editText(own, [{ remove: ['m.l'] }]))).toEqual(['m: { k: "x" }']);
+    expect(lines(editText(own, [{ remove: ['m.k'] }]))).toEqual(['m: { l: [3,4] }']);
+    expect(editText(own, [{ remove: ['b.two'] }])).toBe(own.replace('  two: yes # why\n', ''));
+    expect(editText(own, [{ add: { zed: '4 m' } }])).toBe(`${own}zed: 4 m\n`);
+  });
+
+  it('property: every example keeps all its lines but those of the change', () => {
+    for (const [file, id] of [
+      ['tool-library', 'gable'],
+      ['winter-shed', 'heron'],
+      ['school-locker', 'ant'],
+    ]) {
+      const before = readFileSync(new URL(`../../../../examples/${file}.yaml`, import.meta.url), 'utf8');
+      const after = editText(before, [{ set: { [`machines.${id}.at`]: '310 mm, 320 mm' } }]);
+      const [old, fresh] = [before.split('\n'), after.split('\n')];
+      expect(
+        fresh.filter((line) => !old.includes(line)),
+        file,
+      ).toHaveLength(1);
+      expect(fresh.filter((line) => old.includes(line)).length).toBeGreaterThanOrEqual(old.length - 1);
+    }
+  });
 });
