@@ -340,6 +340,8 @@ export interface Job {
   readonly mass: number;
   /** Largest span of the part, m: for the draught limit and the band it wants. */
   readonly partSize: number;
+  /** A fault: the bed heats at full power from the job's start to the end of the day, whatever is asked of it. */
+  readonly bedStuck?: true;
 }
 
 export interface DoorOpening {
@@ -356,6 +358,8 @@ export interface Day {
   /** Replace the room's and outdoors' own on this day. */
   readonly roomTemperature?: Profile;
   readonly outdoorTemperature?: Profile;
+  /** Without power from … to, s, within the day. Jobs that it ends are shorter already, those that it keeps from starting are left out. */
+  readonly powerCut?: readonly [start: number, end: number];
   /** Repeat until the day begins as it ends. */
   readonly repeated: boolean;
 }

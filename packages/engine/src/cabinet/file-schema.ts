@@ -347,6 +347,7 @@ function daySchema(): Schema<DaySpec> {
       bed: quantity('temperature', 'bed', { from: 273.15, to: 473.15 }).optional(),
       mass: quantity('mass', 'filament used', { above: 0, to: 100 }).optional(),
       'part-size': quantity('length', 'largest span of the part', { above: 0, to: 2 }).optional(),
+      'bed-stuck': yesNo('a fault: its bed heats at full power from its start to the end of the day').optional(),
     },
     'a print',
   );
@@ -366,6 +367,7 @@ function daySchema(): Schema<DaySpec> {
       doors: listOf(opening, 'when doors are opened').optional(),
       'room-temperature': course('temperature', 'of the room on this day', ROOM).optional(),
       'outdoor-temperature': course('temperature', 'outdoors on this day', ROOM).optional(),
+      'power-cut': window('hours without power').optional(),
       repeated: yesNo('repeated until it begins as it ends').optional(),
     },
     'a day',

@@ -39,15 +39,18 @@ function fillDay(
       : fillCourse(`${at}.${path}`, day[key], [...file, key], { value: 0, how: 'given' }, ledger);
   const room = course('roomTemperature', 'room-temperature');
   const outdoors = course('outdoorTemperature', 'outdoor-temperature');
+  const cut = cutOf(day['power-cut'], length);
   const doors = [...(spec.cabinet.door === undefined ? [] : ['door']), ...Object.keys(spec.cabinet.doors ?? {})];
   return {
     title: day.title ?? id,
     length,
     jobs: Object.fromEntries(
-      Object.entries(day.jobs ?? {}).map(([job, written]) => [
-        job,
-        fillJob(`${at}.jobs.${job}`, written, [...file, 'jobs', job], spec, materials, ledger),
-      ]),
+      Object.entries(day.jobs ?? {})
+        .filter(([, { start }]) => !within(start, cut))
+        .map(([job, written]) => [
+          job,
+          shortened(fillJob(`${at}.jobs.${job}`, written, [...file, 'jobs', job], spec, materials, ledger), cut),
+        ]),
     ),
     doorOpenings: (day.doors ?? []).map((opening, index) => {
       ledger.note(`${at}.doorOpenings.${index}`, ledger.given([...file, 'doors', index]));
@@ -55,6 +58,7 @@ function fillDay(
     }),
     ...(room === undefined ? {} : { roomTemperature: room }),
     ...(outdoors === undefined ? {} : { outdoorTemperature: outdoors }),
+    ...(cut === undefined ? {} : { powerCut: cut }),
     repeated: noted(
       ledger,
       `${at}.repeated`,
@@ -64,6 +68,23 @@ function fillDay(
       'the day stands alone: everything begins at the temperature of the room',
     ),
   };
+}
+
+function cutOf(written: DaySpec['power-cut'], length: number): Day['powerCut'] {
+  if (written === undefined || written === null) return undefined;
+  const [start, end] = written;
+  return start < length ? [start, Math.min(end, length)] : undefined;
+}
+
+function within(time: number, cut: Day['powerCut']): boolean {
+  return cut !== undefined && cut[0] <= time && time < cut[1];
+}
+
+/** A print that loses its power is lost: machines are not taken to carry on where they stopped. */
+function shortened(job: Job, cut: Day['powerCut']): Job {
+  const { start, duration, mass } = job;
+  if (cut === undefined || start >= cut[0] || start + duration <= cut[0]) return job;
+  return { ...job, duration: cut[0] - start, mass: (mass * (cut[0] - start)) / duration };
 }
 
 function fillJob(
@@ -105,5 +126,6 @@ function fillJob(
       [{ quantity: job['part-size'], file: [...file, 'part-size'] }],
       defaults.partSize,
     ),
+    ...(job['bed-stuck'] === true ? { bedStuck: true as const } : {}),
   };
 }

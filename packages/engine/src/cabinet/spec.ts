@@ -343,6 +343,7 @@ export interface JobSpec {
   readonly bed?: Given;
   readonly mass?: Given;
   readonly 'part-size'?: Given;
+  readonly 'bed-stuck'?: Maybe<boolean>;
 }
 
 export interface DoorOpeningSpec {
@@ -358,6 +359,8 @@ export interface DaySpec {
   readonly doors?: Maybe<readonly DoorOpeningSpec[]>;
   readonly 'room-temperature'?: Maybe<Course>;
   readonly 'outdoor-temperature'?: Maybe<Course>;
+  /** s; an end after midnight is beyond 24 h. */
+  readonly 'power-cut'?: Maybe<readonly [number, number]>;
   readonly repeated?: Maybe<boolean>;
 }
 

@@ -35,8 +35,26 @@ export function sensorZone(
   return zoneAt(bays, bay, (cabinet.bays[bay]?.z[0] ?? 0) + height);
 }
 
-/** `owner` names the thermostats that a control needs, so that events can be told apart. */
+/** `owner` names the thermostats that a control needs, so that events can be told apart. Nothing runs while there is no power. */
 export function assembleControl(context: ControlContext, owner: string, control: Control): Switching {
+  const switching = assembleWanted(context, owner, control);
+  const { powerCut, length } = context.day;
+  return powerCut === undefined
+    ? switching
+    : { ...switching, control: withoutPower(switching.control, powerCut, length) };
+}
+
+/** The same but for the hours of a power cut. Hours stay hours: a heater that holds its air asks for them. */
+function withoutPower(when: When, [start, end]: readonly [number, number], length: number): When {
+  if (when === 'always') return { windows: [[0, start] as const, [end, length] as const].filter(([a, b]) => b > a) };
+  if ('windows' in when) {
+    const cut = when.windows.flatMap(([a, b]) => [[a, Math.min(b, start)] as const, [Math.max(a, end), b] as const]);
+    return { windows: cut.filter(([a, b]) => b > a) };
+  }
+  return { allOf: [when, { not: { windows: [[start, end]] } }] };
+}
+
+function assembleWanted(context: ControlContext, owner: string, control: Control): Switching {
   const { draft, day } = context;
   switch (control.kind) {
     case 'always':

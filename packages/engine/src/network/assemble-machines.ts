@@ -11,7 +11,8 @@ import { addSheet, levelLength } from './assemble-shell.ts';
 import type { BayPlaces, MachinePlaces } from './assembly.ts';
 import { addToEnclosure, type Draft } from './draft.ts';
 import { jobEmissions } from './job-emissions.ts';
-import type { MachineMode } from './network.ts';
+import { faultModes, printingOf, withStuckBed } from './machine-faults.ts';
+import type { MachineMode, When } from './network.ts';
 
 /** Conductivity of the foam under a bed, W/(m·K): EN 12524 polyethylene or polyurethane foam 0.04 to 0.05. */
 const FOAM = 0.045;
@@ -69,12 +70,13 @@ function assembleMachine(
   const bed = `${id}.bed`;
   const frame = `${id}.frame`;
   const jobs = Object.entries(day.jobs).filter(([, job]) => job.machine === id);
-  const printing = { machine: id };
+  const printing = printingOf(id, day);
+  const faults = faultModes(id, machine, day, electronicsHeatOf(machine, top));
 
   draft.nodes.push({ name: bed, heatCapacity: machine.bed.heatCapacity, initial: start });
   addBed(draft, cabinet, id, machine.bed, printAir, plumeAir, enclosure, printing);
   if (chamber === undefined && bay.zones.length === 2 && bedZone !== top)
-    addPlumes(draft, cabinet, machine, bay, floor, id, jobs.length > 0);
+    addPlumes(draft, cabinet, day, machine, bay, floor, id, jobs.length > 0);
 
   draft.nodes.push({ name: frame, heatCapacity: machine.frameHeatCapacity, initial: start });
   // Whatever is warm inside a bay sends its own small plume up: the air around it decides its film, the top takes its heat.
@@ -91,7 +93,7 @@ function assembleMachine(
   addToEnclosure(draft, enclosure, frame, machine.frameArea, FRAME_EMISSIVITY);
 
   const electronicsAir = machine.electronicsInside ? frameAir : ROOM;
-  const electronicsHeat = machine.electronicsInside ? top : ROOM;
+  const electronicsHeat = electronicsHeatOf(machine, top);
   const supplyHeat = machine.supply.inside ? top : ROOM;
   draft.machines.push({
     name: id,
@@ -103,12 +105,18 @@ function assembleMachine(
     modes: [
       { name: 'idle', powers: [{ node: electronicsHeat, watts: machine.standby }], emissions: [] },
       ...jobs.map(([name, job]) =>
-        jobMode(cabinet, machine, name, job, { frame, electronicsHeat, supplyHeat, plumeAir }),
+        withStuckBed(
+          jobMode(cabinet, machine, name, job, { frame, electronicsHeat, supplyHeat, plumeAir }),
+          faults.stuck,
+          job,
+        ),
       ),
+      ...faults.modes,
     ],
   });
   for (const [name, job] of jobs)
     draft.schedule.push({ machine: id, mode: name, start: job.start, end: job.start + job.duration });
+  draft.schedule.push(...faults.schedule);
   return {
     printAir,
     frameAir: chamber ?? frameAir,
@@ -118,6 +126,8 @@ function assembleMachine(
     ...(chamber === undefined ? {} : { chamber }),
   };
 }
+
+const electronicsHeatOf = (machine: Machine, top: string): string => (machine.electronicsInside ? top : ROOM);
 
 function jobMode(
   cabinet: Cabinet,
@@ -149,7 +159,7 @@ function addBed(
   air: string,
   plumeAir: string,
   enclosure: string,
-  printing: { readonly machine: string },
+  printing: When,
 ): void {
   const node = `${id}.bed`;
   const area = bed.width * bed.depth;
@@ -195,6 +205,7 @@ function addBed(
 function addPlumes(
   draft: Draft,
   cabinet: Cabinet,
+  day: Day,
   machine: Machine,
   bay: BayPlaces,
   floor: number,
@@ -214,7 +225,7 @@ function addPlumes(
     active: 'always',
     law: { kind: 'plume', coefficient: flow(1, virtual), sources: [`${id}.bed`] },
   });
-  const printing = { machine: id };
+  const printing = printingOf(id, day);
   const drawn = machine.motors + (machine.electronicsInside ? machine.electronics : 0) + machine.supply.idle;
   if (prints && drawn > 0) {
     draft.exchanges.push({
@@ -287,7 +298,7 @@ function addChamber(
       linearBelow: LINEAR_BELOW,
     });
   }
-  const printing = { machine: id };
+  const printing = printingOf(id, day);
   if (chamber.exhaustFlow > 0) {
     draft.paths.push({
       type: 'fixed-flow',

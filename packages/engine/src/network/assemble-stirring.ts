@@ -1,9 +1,10 @@
 // Fans that stir a bay's air: whatever lies along that air gives it, or takes from it, more heat than natural convection does.
 
 import { stirredSpeed, streamFilm } from '@stillair/physics';
-import type { Bay, Cabinet, CabinetPath } from '../cabinet/cabinet.ts';
+import type { Bay, Cabinet, CabinetPath, Day } from '../cabinet/cabinet.ts';
 import type { BayPlaces, MachinePlaces } from './assembly.ts';
 import type { Draft } from './draft.ts';
+import { printingOf } from './machine-faults.ts';
 import type { Convection, Fan } from './network.ts';
 import { outletArea } from './section-area.ts';
 
@@ -25,6 +26,7 @@ interface Stirrer {
 export function assembleStirring(
   draft: Draft,
   cabinet: Cabinet,
+  day: Day,
   bays: Readonly<Record<string, BayPlaces>>,
   machines: Readonly<Record<string, MachinePlaces>>,
 ): void {
@@ -40,7 +42,7 @@ export function assembleStirring(
       .filter(([id]) => printing.has(id))
       .map(([id, { chamber }]) => ({
         zones: chamber === undefined ? bays[cabinet.machines[id]!.bay]!.zones : [chamber],
-        active: { machine: id },
+        active: printingOf(id, day),
         film: () => MACHINE_FANS,
       })),
   ];

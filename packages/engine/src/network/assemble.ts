@@ -41,7 +41,7 @@ export function assemble(given: Cabinet, dayId: string): Assembly {
   assembleLeaks(context);
   assembleDoors(context);
   const paths = assemblePaths(context);
-  assembleStirring(draft, cabinet, bays, machines);
+  assembleStirring(draft, cabinet, day, bays, machines);
   for (const [id, heat] of Object.entries(cabinet.heats)) assembleHeat(context, id, heat);
   assembleSun(draft, cabinet, bays, day.length);
   closeEnclosures(draft);
