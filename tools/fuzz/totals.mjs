@@ -45,7 +45,7 @@ export function report(totals, { seed, date, version }) {
     'Any one can be seen again: `npm run fuzz -- --seed 1 --only 28`, and with `--smallest` without whatever its fault does not need.',
     'The file refuses fan curves with a dip; one cabinet in twelve therefore gets its dip in the assembled network.',
     '',
-    `Run of ${date}, seed ${seed}, ${count} cabinets, commit ${version}; ${seconds.toFixed(2)} s a cabinet on average.`,
+    `Run of ${date}, seed ${seed}, ${count} cabinets, commit ${version}; ${seconds.toFixed(2)} s of the processor a cabinet on average.`,
     '',
     '| what | result |',
     '| --- | --- |',
