@@ -5,5 +5,6 @@ import { tryCabinet } from './try-cabinet.mjs';
 const seed = Number(process.argv[2]);
 
 process.on('message', ({ number, peaks }) => {
-  process.send(tryCabinet(seed, number, { peaks }));
+  // Whoever asked may have been interrupted: then nobody listens.
+  process.send(tryCabinet(seed, number, { peaks }), () => {});
 });
