@@ -27,6 +27,8 @@ export interface Work {
   readonly look?: Look;
   /** Findings with bands, once they are there; else by middle values. */
   readonly findings: readonly Finding[];
+  /** How many texts have been answered: pictures and benches wait for the next. */
+  readonly answered: number;
   /** Bands and remedies of this text are still being worked out. */
   readonly pending: boolean;
   readonly progress?: Progress;
@@ -81,6 +83,7 @@ export const emptyWork: Work = {
   future: [],
   saved: '',
   findings: [],
+  answered: 0,
   pending: false,
   complaints: [],
   view: 'front',
@@ -94,8 +97,18 @@ export const emptyWork: Work = {
 export function reduce(work: Work, action: Action): Work {
   switch (action.do) {
     case 'open': {
-      const { view, units, theme, panes } = work;
-      return { ...emptyWork, view, units, theme, panes, name: action.name, text: action.text, saved: action.text };
+      const { view, units, theme, panes, answered } = work;
+      return {
+        ...emptyWork,
+        answered,
+        view,
+        units,
+        theme,
+        panes,
+        name: action.name,
+        text: action.text,
+        saved: action.text,
+      };
     }
     case 'own':
       return { ...written(work, action.text, false), name: 'my-cabinet.yaml', saved: '', past: [] };
@@ -156,6 +169,7 @@ function heard(work: Work, answer: Answer): Work {
         ...work,
         look,
         findings: carriedOver(look.findings, work.findings),
+        answered: work.answered + 1,
         complaints: [],
         pending: true,
         day,

@@ -88,7 +88,7 @@ export function App() {
   const has = (pane: Pane): boolean => work.panes.includes(pane);
   const day = look?.days[work.day];
   return (
-    <div className="page" data-panes={work.panes.join(' ')}>
+    <div className="page" data-panes={work.panes.join(' ')} data-answered={work.answered}>
       <a className="skip" href="#remarks-title">
         To the remarks
       </a>

@@ -1,0 +1,149 @@
+// From a change on the sheet to new remarks, in Chromium: a fixed script of 100 edits of the tool library, half of them of
+// machines, half of ways for air; the size of what the page loads; whether the page stays free while a part is dragged.
+
+import { spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { root } from '../tools/steps.mjs';
+
+const program = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find(
+  (path) => path && existsSync(path),
+);
+const EDITS = 100;
+const parts = ['machines.gable', 'air.west-intake', 'machines.ridge', 'air.east-intake'];
+const keys = ['ArrowRight', 'ArrowLeft'];
+
+export async function run() {
+  if (program === undefined) throw new Error('Chromium is missing; npm run setup says how to bring it');
+  const { chromium } = await import('playwright-core');
+  const { server, address } = await serve();
+  const profile = mkdtempSync(join(tmpdir(), 'stillair-bench-'));
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: program,
+    headless: true,
+    args: ['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking'],
+    viewport: { width: 1366, height: 820 },
+  });
+  try {
+    const page = context.pages()[0];
+    const opened = performance.now();
+    await page.goto(address);
+    await page.waitForSelector('.remark');
+    const interactive = performance.now() - opened;
+    await page.waitForSelector('.pending', { state: 'detached', timeout: 300_000 });
+    const edits = [];
+    for (let at = 0; at < EDITS; at++) edits.push(await edit(page, parts[at % parts.length], keys[(at >> 2) % 2]));
+    const bandsFrom = performance.now();
+    await page.waitForSelector('.pending', { state: 'detached', timeout: 300_000 });
+    const bands = performance.now() - bandsFrom;
+    const longest = await dragged(page);
+    edits.sort((a, b) => a - b);
+    return [
+      {
+        what: 'workbench: first remarks from a cold load',
+        value: interactive,
+        unit: 'ms',
+        limit: 1500,
+        note: 'local server, empty cache',
+      },
+      {
+        what: `workbench: edit to new remarks, 95 of ${EDITS}`,
+        value: edits[Math.floor(0.95 * EDITS) - 1],
+        unit: 'ms',
+        limit: 50,
+        note: `median ${edits[EDITS / 2].toFixed(0)} ms, worst ${edits.at(-1).toFixed(0)} ms`,
+      },
+      {
+        what: 'workbench: bands and tried remedies after the last edit',
+        value: bands,
+        unit: 'ms',
+        limit: 1000,
+        note: 'pause of 250 ms included',
+      },
+      {
+        what: 'workbench: longest task of the page while dragging',
+        value: longest,
+        unit: 'ms',
+        limit: 50,
+        note: '0: none above 50 ms',
+      },
+      {
+        what: 'workbench: JavaScript before space and text are asked for, gzip',
+        value: firstLoad(),
+        unit: 'kB',
+        limit: 300,
+        note: 'page and worker',
+      },
+    ];
+  } finally {
+    await context.close();
+    server.kill('SIGINT');
+    rmSync(profile, { recursive: true, force: true });
+  }
+}
+
+/** One movement by a millimetre, until the remarks of the new text are on the page. */
+async function edit(page, part, key) {
+  await page.locator(`[data-part="${part}"]`).first().focus();
+  await page.keyboard.press('Enter');
+  await page.waitForSelector(`[data-part="${part}"][aria-pressed="true"]`);
+  return page.evaluate(
+    ([name, which]) =>
+      new Promise((resolve) => {
+        const answered = document.querySelector('[data-answered]');
+        const began = performance.now();
+        new MutationObserver((_, observer) => {
+          observer.disconnect();
+          requestAnimationFrame(() => resolve(performance.now() - began));
+        }).observe(answered, { attributes: true, attributeFilter: ['data-answered'] });
+        document
+          .querySelector(`[data-part="${name}"]`)
+          .dispatchEvent(new KeyboardEvent('keydown', { key: which, bubbles: true, cancelable: true }));
+      }),
+    [part, key],
+  );
+}
+
+/** Milliseconds of the longest task above 50 ms while a machine is dragged to and fro for two seconds; 0 when there is none. */
+async function dragged(page) {
+  await page.evaluate(() => {
+    window.longTasks = [];
+    new PerformanceObserver((list) =>
+      window.longTasks.push(...list.getEntries().map(({ duration }) => duration)),
+    ).observe({ type: 'longtask' });
+  });
+  const box = await page.locator('[data-part="machines.gable"] .swept').first().boundingBox();
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let step = 0; step < 60; step++) await page.mouse.move(x + 20 * Math.sin(step / 5), y);
+  await page.mouse.up();
+  return page.evaluate(() => Math.max(0, ...window.longTasks));
+}
+
+function firstLoad() {
+  const folder = join(root, 'packages/workbench/dist/assets');
+  const files = readdirSync(folder).filter((name) => /^(?:index|page|engine-worker)-.*\.js$/.test(name));
+  return files.reduce((sum, name) => sum + gzipSync(readFileSync(join(folder, name))).length, 0) / 1000;
+}
+
+function serve() {
+  const server = spawn(
+    process.execPath,
+    [join(root, 'packages/station/bin/stillair.mjs'), 'workbench', '--port', '0'],
+    {
+      cwd: root,
+      stdio: ['ignore', 'pipe', 'inherit'],
+    },
+  );
+  return new Promise((resolve) => {
+    let said = '';
+    server.stdout.on('data', (data) => {
+      said += data;
+      const found = /http:\/\/127\.0\.0\.1:\d+\//.exec(said);
+      if (found !== null) resolve({ server, address: found[0] });
+    });
+  });
+}
