@@ -125,9 +125,9 @@ function descend(air: AirNetwork, state: AirState): void {
     state.factored = false;
     let worst = 0;
     for (let u = 0; u < n; u += 1) worst = Math.max(worst, Math.abs(residual[u]!));
-    if (worst <= NOTHING) return;
+    if (worst === 0) return;
     newtonStep(state);
-    if (worst <= state.nearly * largest) {
+    if (worst <= NOTHING || worst <= state.nearly * largest) {
       finishLinearly(air, state);
       return;
     }

@@ -42,6 +42,15 @@ describe('solveFlows', () => {
     expect(Math.abs(flows['hole']!)).toBeLessThan(1e-13);
   });
 
+  it('exact: air at rest balances far below what its pressures round to', () => {
+    const zones = [heldZone('room', 21), heldZone('bay', 21, { ...solved, zRef: 0.7 })];
+    const paths = [0.214, 0.604, 0.68, 1.208].map((z, i) => orifice(`hole ${i}`, 'room', 'bay', z, 0.01 / (1 + i)));
+    const { flows } = solveFlows(networkOf({ zones, paths }));
+    const sizes = Object.values(flows).map(Math.abs);
+    expect(Math.max(...sizes)).toBeLessThan(1e-14);
+    expect(Math.abs(Object.values(flows).reduce((sum, flow) => sum + flow, 0))).toBeLessThan(1e-20);
+  });
+
   it('exact: fan against filter and losses, root of the quadratic', () => {
     const fan = fanOf('f', { kind: 'poly', p0: 72, a: 1400, b: 175000 });
     const parts = {
