@@ -243,7 +243,9 @@ describe('for everyone', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('.reason').count()).toBe(1);
     await page.keyboard.press('2');
-    await expect.poll(() => page.getByRole('button', { name: 'Side', exact: true }).getAttribute('aria-pressed')).toBe('true');
+    await expect
+      .poll(() => page.getByRole('button', { name: 'Side', exact: true }).getAttribute('aria-pressed'))
+      .toBe('true');
     await page.keyboard.press('d');
     await expect.poll(() => page.getByRole('slider').count()).toBe(1);
   });

@@ -8,7 +8,9 @@ import { chromium } from 'playwright-core';
 import { isMain, root } from './steps.mjs';
 
 const folder = join(root, 'docs/pictures');
-const program = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find((path) => path && existsSync(path));
+const program = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find(
+  (path) => path && existsSync(path),
+);
 
 const button = (name) => (page) => page.getByRole('button', { name, exact: true }).click();
 const pick = (part) => async (page) => {
@@ -27,7 +29,10 @@ const pictures = [
   { name: 'space', does: [button('Space')] },
   { name: 'part', does: [button('Part'), pick('machines.ridge')] },
   { name: 'text', does: [button('Text')] },
-  { name: 'options', does: [button('Options'), (page) => page.getByRole('button', { name: 'set beside' }).first().click()] },
+  {
+    name: 'options',
+    does: [button('Options'), (page) => page.getByRole('button', { name: 'set beside' }).first().click()],
+  },
   { name: 'questions', does: [button('My own cabinet')] },
   { name: 'dark', dark: true, does: [button('Day'), key('PageUp')] },
   { name: 'phone', width: 390, height: 844, does: [] },
@@ -39,10 +44,14 @@ async function takeAll() {
     return 1;
   }
   mkdirSync(folder, { recursive: true });
-  const server = spawn(process.execPath, [join(root, 'packages/station/bin/stillair.mjs'), 'workbench', '--port', '0'], {
-    cwd: root,
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
+  const server = spawn(
+    process.execPath,
+    [join(root, 'packages/station/bin/stillair.mjs'), 'workbench', '--port', '0'],
+    {
+      cwd: root,
+      stdio: ['ignore', 'pipe', 'inherit'],
+    },
+  );
   const address = await new Promise((resolve) => {
     let said = '';
     server.stdout.on('data', (data) => {

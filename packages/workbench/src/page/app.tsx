@@ -322,11 +322,12 @@ function useMove(
   act: (action: Parameters<typeof reduce>[1]) => void,
   engine: ReturnType<typeof useEngine>,
 ) {
-  const base = useRef<{ text: string; look: NonNullable<Work['look']> } | undefined>(undefined);
+  const base = useRef<{ text: string; look: NonNullable<Work['look']>; shown: boolean } | undefined>(undefined);
   const turn = useRef(0);
   return useCallback(
     (part: string, shift: Shift, phase: 'first' | 'more' | 'last'): void => {
-      if (phase === 'first' && work.look !== undefined) base.current = { text: work.text, look: work.look };
+      if (phase === 'first' && work.look !== undefined)
+        base.current = { text: work.text, look: work.look, shown: false };
       const held = base.current;
       if (held === undefined) return;
       const edits = moveEdits(held.look.cabinet, part, shift);
@@ -334,8 +335,10 @@ function useMove(
       if (edits.length === 0) return;
       const mine = ++turn.current;
       void engine.current?.edit(held.text, edits).then((answer) => {
-        if (answer.kind === 'edited' && mine === turn.current)
-          act({ do: 'drag', text: answer.text, first: phase === 'first' });
+        if (answer.kind !== 'edited' || mine !== turn.current) return;
+        // Answers that later movement has overtaken are never shown: the first that is shown is the one to be undone.
+        act({ do: 'drag', text: answer.text, first: !held.shown });
+        held.shown = true;
       });
     },
     [work.look, work.text, act, engine],
