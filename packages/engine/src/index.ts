@@ -71,7 +71,16 @@ export { answerOf } from './studies/answer.ts';
 export type { BestFor } from './studies/best-for.ts';
 export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/compare.ts';
 export { AS_IT_STANDS, compare } from './studies/compare.ts';
+export type { Effect } from './studies/effects.ts';
+export type { Fault, FaultKind } from './studies/fault.ts';
+export { faultsOf } from './studies/fault-list.ts';
+export type { Catch, Caught, FaultOptions, FaultRow, FaultStudy } from './studies/faults.ts';
+export { faults } from './studies/faults.ts';
+export type { EvaluateFaults, FaultOutcome, FaultTask } from './studies/run-fault.ts';
+export { faultRunner } from './studies/run-fault.ts';
 export type { AgainstAssumed, Settling } from './studies/settling.ts';
+export type { Severity } from './studies/severity.ts';
+export { severities } from './studies/severity.ts';
 export type { SummaryCell, SummaryRow } from './studies/summary.ts';
 export { type Part as MachinePart, stackHeight } from './trades/machine-solids.ts';
 export {

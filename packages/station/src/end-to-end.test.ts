@@ -42,6 +42,14 @@ describe('the built stillair', () => {
     expect(stillair('compare', hall, '--samples', '2').stdout).toMatch(/\n +A +B +C\nlimits broken\n/);
   });
 
+  it('faults: gives the same bytes with two threads as with none', () => {
+    const [alone, spread] = ['1', '2'].map((workers) =>
+      stillair('faults', hall, '--json', '--samples', '40', '--workers', workers),
+    );
+    expect(alone!.stderr).toBe('');
+    expect(spread!.stdout).toBe(alone!.stdout);
+  });
+
   it('day: writes the picture into a file', () => {
     expect(stillair('day', hall, '--svg', 'day.svg')).toEqual({ status: 0, stdout: 'wrote day.svg\n', stderr: '' });
     expect(readFileSync(join(scratch, 'day.svg'), 'utf8')).toContain('</svg>');

@@ -6,6 +6,7 @@ import type { CheckOptions } from './commands/check.ts';
 import type { CompareOptions } from './commands/compare.ts';
 import type { DayOptions } from './commands/day.ts';
 import type { ExplainOptions } from './commands/explain.ts';
+import type { FaultsOptions } from './commands/faults.ts';
 import type { NetworkOptions } from './commands/network.ts';
 import type { NewOptions } from './commands/new.ts';
 import type { PartsOptions } from './commands/parts.ts';
@@ -45,6 +46,7 @@ function describeProgram(io: Io, act: Act): Command {
     .helpCommand('help [command]', 'print what a command does')
     .addHelpText('after', help('new > cabinet.yaml', 'check cabinet.yaml'));
   addStudies(program, io, act);
+  addTrials(program, io, act);
   addFiles(program, io, act);
   addWorkbench(program, io, act);
   for (const command of [program, ...program.commands]) {
@@ -114,6 +116,26 @@ function addStudies(program: Command, io: Io, act: Act): void {
     .addHelpText('after', help('day cabinet.yaml', 'day cabinet.yaml --at 14:30', 'day cabinet.yaml --svg day.svg'))
     .action((file: string, options: DayOptions) =>
       act(import('./commands/day.ts').then(({ day }) => day(file, options, io))),
+    );
+}
+
+/** Commands that change a cabinet in many ways and say what came of it. */
+function addTrials(program: Command, io: Io, act: Act): void {
+  program
+    .command('faults')
+    .description(
+      'runs every single fault (a fan that stops, a bed stuck on, a door left open) and says what catches it',
+    )
+    .argument('<file>', 'cabinet file')
+    .option('--day <day>', 'only this day of the file')
+    .option('--all', 'print up to three effects of each fault, not only its worst')
+    .option('--json', 'print the faults with all their effects as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addOption(workersOption())
+    .addHelpText('after', help('faults cabinet.yaml', 'faults cabinet.yaml --day usual --all'))
+    .action((file: string, options: FaultsOptions) =>
+      act(import('./commands/faults.ts').then(({ faults }) => faults(file, options, io))),
     );
 }
 

@@ -1,16 +1,28 @@
-// A worker thread that runs variants of the one cabinet file it was started with.
+// A worker thread that runs variants, or faults, of the one cabinet file it was started with.
 
 import { parentPort, workerData } from 'node:worker_threads';
-import { type CabinetSource, type Outcome, type Variant, variantRunner } from '@stillair/engine';
+import {
+  type FaultOutcome,
+  type FaultTask,
+  faultRunner,
+  type Outcome,
+  type Variant,
+  variantRunner,
+} from '@stillair/engine';
 import type { Answer } from './pool.ts';
+import type { WorkerStart } from './workers.ts';
 
-const run = variantRunner(workerData as CabinetSource);
+type Task = Variant | FaultTask;
+type Result = Outcome | FaultOutcome;
 
-parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: Variant }) => {
+const { runs, source } = workerData as WorkerStart;
+const run = (runs === 'faults' ? faultRunner(source) : variantRunner(source)) as (task: Task) => Result;
+
+parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: Task }) => {
   parentPort?.postMessage(answer(id, task));
 });
 
-function answer(id: number, task: Variant): Answer<Outcome> {
+function answer(id: number, task: Task): Answer<Result> {
   try {
     return { id, result: run(task) };
   } catch (error) {

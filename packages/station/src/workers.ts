@@ -1,8 +1,18 @@
-// Running variants of a cabinet on all cores. Outcomes are the same however many there are, and whether there are any.
+// Running variants and faults of a cabinet on all cores. Outcomes are the same however many there are, and whether there are any.
 
 import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { type CabinetSource, type Evaluate, type Outcome, type Variant, variantRunner } from '@stillair/engine';
+import {
+  type CabinetSource,
+  type Evaluate,
+  type EvaluateFaults,
+  type FaultOutcome,
+  type FaultTask,
+  faultRunner,
+  type Outcome,
+  type Variant,
+  variantRunner,
+} from '@stillair/engine';
 import { openPool, type Pool } from './pool.ts';
 
 /** The compiled worker; beside the sources there is none, and everything runs in this thread. */
@@ -18,6 +28,11 @@ export interface Evaluator {
   readonly close: () => Promise<void>;
 }
 
+export interface FaultEvaluator {
+  readonly evaluate: EvaluateFaults;
+  readonly close: () => Promise<void>;
+}
+
 export interface EvaluatorOptions {
   /** Threads; 0 or 1 runs everything in this one; one a core unless given. */
   readonly workers?: number | undefined;
@@ -25,29 +40,51 @@ export interface EvaluatorOptions {
   readonly now?: () => number;
 }
 
-export function openEvaluator(source: CabinetSource, options: EvaluatorOptions): Evaluator {
-  const { stop, now = () => performance.now(), workers = availableParallelism() } = options;
-  const runHere = variantRunner(source);
-  let pool: Pool<Variant, Outcome> | undefined;
+/** What a worker is started with: which tasks it is given, and the file that they are of. */
+export interface WorkerStart {
+  readonly runs: 'variants' | 'faults';
+  readonly source: CabinetSource;
+}
 
-  const evaluate: Evaluate = async (variants, hooks) => {
-    const outcomes: (Outcome | undefined)[] = [];
+export function openEvaluator(source: CabinetSource, options: EvaluatorOptions): Evaluator {
+  return openSpread<Variant, Outcome>({ runs: 'variants', source }, variantRunner(source), options);
+}
+
+export function openFaultEvaluator(source: CabinetSource, options: EvaluatorOptions): FaultEvaluator {
+  return openSpread<FaultTask, FaultOutcome>({ runs: 'faults', source }, faultRunner(source), options);
+}
+
+type Batch<Task, Result> = (
+  tasks: readonly Task[],
+  hooks: Parameters<Evaluate>[1],
+) => Promise<readonly (Result | undefined)[]>;
+
+function openSpread<Task, Result>(
+  start: WorkerStart,
+  runHere: (task: Task) => Result,
+  options: EvaluatorOptions,
+): { readonly evaluate: Batch<Task, Result>; readonly close: () => Promise<void> } {
+  const { stop, now = () => performance.now(), workers = availableParallelism() } = options;
+  let pool: Pool<Task, Result> | undefined;
+
+  const evaluate: Batch<Task, Result> = async (tasks, hooks) => {
+    const outcomes: (Result | undefined)[] = [];
     const begun = now();
     let quickest = Number.POSITIVE_INFINITY; // the first ones also warm the engine up: they say little of those to come
     const threads = workers > 1 && existsSync(WORKER);
-    for (const variant of variants) {
+    for (const task of tasks) {
       if (stop.aborted || hooks.stop()) break;
       const started = now();
-      const left = quickest * (variants.length - outcomes.length);
+      const left = quickest * (tasks.length - outcomes.length);
       if (threads && (pool !== undefined || (started - begun > TRIAL && left > WORTH_THREADS))) break;
-      outcomes.push(runHere(variant));
+      outcomes.push(runHere(task));
       quickest = Math.min(quickest, now() - started);
       hooks.finished();
       await new Promise((resolve) => setImmediate(resolve)); // lets Ctrl-C in
     }
-    const rest = variants.slice(outcomes.length);
+    const rest = tasks.slice(outcomes.length);
     if (rest.length === 0 || stop.aborted || hooks.stop()) return [...outcomes, ...rest.map(() => undefined)];
-    pool ??= openPool(WORKER, Math.min(workers, rest.length), source, stop);
+    pool ??= openPool(WORKER, Math.min(workers, rest.length), start, stop);
     return [...outcomes, ...(await pool.run(rest, () => hooks.finished()))];
   };
   return { evaluate, close: async () => pool?.close() };

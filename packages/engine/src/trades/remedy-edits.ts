@@ -18,7 +18,7 @@ function listed({ parts }: CabinetPath, at: number): number {
   return parts[0]?.part === 'hole' ? at - 1 : at;
 }
 
-const partPath = (id: string, path: CabinetPath, at: number): (string | number)[] => [
+export const partPath = (id: string, path: CabinetPath, at: number): (string | number)[] => [
   'air',
   id,
   'parts',
