@@ -16,6 +16,7 @@ export {
   nusseltTallGap,
   nusseltUprightGap,
 } from './air-gap.ts';
+export { type Arc, arcBox, arcMiddle, arcRound, type PlanePoint } from './arc-move.ts';
 export { type BeamAnswer, type BeamEnds, type BeamLoad, pointSag, simpleBeam, spreadSag } from './beam.ts';
 export { beamFrequency, sagFrequency } from './beam-frequency.ts';
 export { type BoxSize, type Panel, skinJoints, skinPanels } from './box-panels.ts';
@@ -235,6 +236,7 @@ export {
 export { meanRadiantFactors, starWeights } from './mean-radiant-star.ts';
 export { boxIngress, desiccantTime, GAS_CONSTANT_VAPOUR, strandTime, strandUptake, vapourDensity } from './moisture.ts';
 export { type BedMotion, bedReach, deltaFootprint, type Reach, sweptDepth } from './motion-envelope.ts';
+export { arcSpeed, cornerSpeed, moveTime, reachedSpeed } from './moves.ts';
 export {
   nusseltBlock,
   nusseltHotFaceDown,
