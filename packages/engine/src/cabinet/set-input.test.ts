@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { assumedInputs, inputLabel } from './assumed-inputs.ts';
 import { readCabinet } from './read-cabinet.ts';
-import { setInput } from './set-input.ts';
+import { setInput, setInputs } from './set-input.ts';
 
 const text = readFileSync(join(import.meta.dirname, '../../cases/cabinet/everything.yaml'), 'utf8');
 const answer = readCabinet('everything.yaml', text);
@@ -53,6 +53,14 @@ describe('setInput', () => {
     expect(changed.room.airChangesPerHour).toBe(2);
     expect(cabinet.room.airChangesPerHour).toBe(0.8);
     expect(changed.machines).toBe(cabinet.machines);
+  });
+
+  it('cross: many at once are the same as one after the other, and the cabinet that was is not touched', () => {
+    const before = structuredClone(cabinet);
+    const inputs = Object.fromEntries(assumedInputs(origins).map(({ path, spread }) => [path, spread.p90] as const));
+    const one = Object.entries(inputs).reduce((made, [path, value]) => setInput(made, path, value), cabinet);
+    expect(JSON.stringify(setInputs(cabinet, inputs))).toBe(JSON.stringify(one));
+    expect(cabinet).toEqual(before);
   });
 
   it('exact: ids with dots and places in lists are found', () => {

@@ -52,11 +52,22 @@ const signed: ReadonlySet<string> = new Set([
  * @throws RangeError when no number stands there, or the value is not finite.
  */
 export function setInput(cabinet: Cabinet, path: string, value: number): Cabinet {
-  if (!Number.isFinite(value)) throw new RangeError(`setInput: value is ${value}; it must be a finite number`);
-  return replaced(cabinet, path, path, value) as Cabinet;
+  return setInputs(cabinet, { [path]: value });
 }
 
-function replaced(node: unknown, rest: string, path: string, value: number): unknown {
+/** The same for many numbers, by path: what lies on the way to several of them is copied once. */
+export function setInputs(cabinet: Cabinet, inputs: Readonly<Record<string, number>>): Cabinet {
+  const copies = new Set<object>();
+  let made: unknown = cabinet;
+  for (const [path, value] of Object.entries(inputs)) {
+    if (!Number.isFinite(value)) throw new RangeError(`setInput: value is ${value}; it must be a finite number`);
+    made = replaced(made, path, path, value, copies);
+  }
+  return made as Cabinet;
+}
+
+/** `copies`: nodes that belong to the copy alone, which may be changed. */
+function replaced(node: unknown, rest: string, path: string, value: number, copies: Set<object>): unknown {
   if (rest === '') {
     if (typeof node !== 'number') throw new RangeError(`setInput: path is ${path}; a number must stand there`);
     return withinNature(path, value);
@@ -65,9 +76,11 @@ function replaced(node: unknown, rest: string, path: string, value: number): unk
     throw new RangeError(`setInput: path is ${path}; a number must stand there`);
   const key = keyAt(node, rest);
   if (key === undefined) throw new RangeError(`setInput: path is ${path}; a number must stand there`);
-  const below = replaced((node as Record<string, unknown>)[key], rest.slice(key.length + 1), path, value);
-  if (Array.isArray(node)) return node.map((item: unknown, index) => (String(index) === key ? below : item));
-  return { ...node, [key]: below };
+  const below = replaced((node as Record<string, unknown>)[key], rest.slice(key.length + 1), path, value, copies);
+  const own = copies.has(node) ? node : Array.isArray(node) ? [...(node as unknown[])] : { ...node };
+  copies.add(own);
+  (own as Record<string, unknown>)[key] = below;
+  return own;
 }
 
 /** The longest key of the node that the path goes on with: ids may hold dots (`PM2.5`). */

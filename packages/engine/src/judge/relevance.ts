@@ -64,20 +64,21 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
       ...Object.values(cabinet.materials).flatMap(({ emissions }) => Object.keys(emissions)),
     ].map(plain),
   );
+  const known = new Map<string, InputKind>();
   return (path, { trade, quantity }) => {
-    const alone = ofOneTrade(path);
-    if (alone !== undefined) return alone === trade;
-    if (OF_NO_DAY.has(quantity) && !OWN_INPUTS.test(path)) return false;
-    for (const [own, readers] of READ_BY) if (own.test(path)) return readers.has(trade);
-    const structural = OF_STRUCTURE.test(path);
-    if (STRUCTURE_ALONE.has(trade)) return structural;
-    if (structural && WITHOUT_STRUCTURE.has(trade)) return false;
-    if (trade === 'light' && quantity !== LAMP_HOURS) return LIT_TOO.test(path);
+    const kind = known.get(path) ?? kindOf(path);
+    known.set(path, kind);
+    if (kind.alone !== undefined) return kind.alone === trade;
+    if (OF_NO_DAY.has(quantity) && !kind.own) return false;
+    if (kind.readers !== undefined) return kind.readers.has(trade);
+    if (STRUCTURE_ALONE.has(trade)) return kind.structural;
+    if (kind.structural && WITHOUT_STRUCTURE.has(trade)) return false;
+    if (trade === 'light' && quantity !== LAMP_HOURS) return kind.lit;
     // What fit alone asks moves no day; and no day moves what fits.
-    if (ONLY_FIT.test(path)) return GEOMETRIC.has(trade);
-    if (trade === 'fit') return FIT_TOO.test(path);
+    if (kind.onlyFit) return GEOMETRIC.has(trade);
+    if (trade === 'fit') return kind.fitToo;
     if (fed) return true;
-    const contaminant = contaminantOf(path);
+    const { contaminant } = kind;
     const grouped = OF_PARTICLES.has(path) || OF_VAPOURS.has(path);
     if (contaminant === undefined && !grouped) return true;
     if (trade !== 'air-quality') return false;
@@ -85,6 +86,31 @@ export function relevanceIn(cabinet: Cabinet): (path: string, finding: Pick<Meas
     if (about === undefined) return true;
     const particles = about === 'particles' || about === 'pm25';
     return contaminant === undefined ? OF_PARTICLES.has(path) === particles : contaminant === about;
+  };
+}
+
+/** What a path alone tells of an input: hundreds of findings ask it of the same ones. */
+interface InputKind {
+  readonly alone: string | undefined;
+  readonly readers: ReadonlySet<string> | undefined;
+  readonly own: boolean;
+  readonly structural: boolean;
+  readonly lit: boolean;
+  readonly onlyFit: boolean;
+  readonly fitToo: boolean;
+  readonly contaminant: string | undefined;
+}
+
+function kindOf(path: string): InputKind {
+  return {
+    alone: ofOneTrade(path),
+    readers: READ_BY.find(([own]) => own.test(path))?.[1],
+    own: OWN_INPUTS.test(path),
+    structural: OF_STRUCTURE.test(path),
+    lit: LIT_TOO.test(path),
+    onlyFit: ONLY_FIT.test(path),
+    fitToo: FIT_TOO.test(path),
+    contaminant: contaminantOf(path),
   };
 }
 

@@ -3,7 +3,7 @@
 
 import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
-import { setInput } from '../cabinet/set-input.ts';
+import { setInputs } from '../cabinet/set-input.ts';
 import type { Trade } from '../trades/measure.ts';
 import { type Numbers, numbersOfDays, runDay, runDayOnce } from './pipeline.ts';
 
@@ -52,7 +52,7 @@ export function variantRunner(source: CabinetSource, trades?: readonly Trade[]):
     const base = cabinetOf(edits);
     if (typeof base === 'string') return { values: {}, limits: {}, fault: base };
     try {
-      const cabinet = Object.entries(inputs).reduce((made, [path, value]) => setInput(made, path, value), base);
+      const cabinet = setInputs(base, inputs);
       // Inputs are sampled all together: no two of those days are alike.
       return numbersOfDays(cabinet, trades, Object.keys(inputs).length === 0 ? once : runDay);
     } catch (error) {
