@@ -18,10 +18,22 @@ import { openPool, type Pool } from './pool.ts';
 /** The compiled worker; beside the sources there is none, and everything runs in this thread. */
 const WORKER = new URL('./variant-worker.js', import.meta.url);
 
-/** A thread must load and warm up the engine first, ms of work: below this much, threads would only delay. */
-const WORTH_THREADS = 1000;
+/**
+ * Each thread must load the engine and warm it up, about a second of work, and variants seem longer at first than those to come
+ * will be: with less than this left, ms, threads would only delay.
+ */
+const WORTH_THREADS = 3000;
 /** How long variants are run here to see how long one takes, ms. */
-const TRIAL = 150;
+const TRIAL = 400;
+
+/**
+ * Time that this process has computed, ms. By the clock on the wall a machine busy with something else would make small work
+ * look large, and threads would then be started on processors that are not free.
+ */
+function computed(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
 
 export interface Evaluator {
   readonly evaluate: Evaluate;
@@ -34,9 +46,10 @@ export interface FaultEvaluator {
 }
 
 export interface EvaluatorOptions {
-  /** Threads; 0 or 1 runs everything in this one; one a core unless given. */
+  /** Threads; 0 or 1 runs everything in this one. Unless given: one a core, and only for work that is worth them. */
   readonly workers?: number | undefined;
   readonly stop: AbortSignal;
+  /** ms of work done so far. */
   readonly now?: () => number;
 }
 
@@ -64,7 +77,7 @@ function openSpread<Task, Result>(
   runHere: (task: Task) => Result,
   options: EvaluatorOptions,
 ): { readonly evaluate: Batch<Task, Result>; readonly close: () => Promise<void> } {
-  const { stop, now = () => performance.now(), workers = availableParallelism() } = options;
+  const { stop, now = computed, workers = availableParallelism() } = options;
   let pool: Pool<Task, Result> | undefined;
 
   const evaluate: Batch<Task, Result> = async (tasks, hooks) => {
@@ -72,11 +85,12 @@ function openSpread<Task, Result>(
     const begun = now();
     let quickest = Number.POSITIVE_INFINITY; // the first ones also warm the engine up: they say little of those to come
     const threads = workers > 1 && existsSync(WORKER);
+    const asked = options.workers !== undefined;
     for (const task of tasks) {
       if (stop.aborted || hooks.stop()) break;
       const started = now();
       const left = quickest * (tasks.length - outcomes.length);
-      if (threads && (pool !== undefined || (started - begun > TRIAL && left > WORTH_THREADS))) break;
+      if (threads && (asked || pool !== undefined || (started - begun > TRIAL && left > WORTH_THREADS))) break;
       outcomes.push(runHere(task));
       quickest = Math.min(quickest, now() - started);
       hooks.finished();
