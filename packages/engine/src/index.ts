@@ -76,6 +76,8 @@ export type { Fault, FaultKind } from './studies/fault.ts';
 export { faultsOf } from './studies/fault-list.ts';
 export type { Catch, Caught, FaultOptions, FaultRow, FaultStudy } from './studies/faults.ts';
 export { faults } from './studies/faults.ts';
+export type { Miss, PareOptions, PareRow, Paring } from './studies/pare.ts';
+export { pare } from './studies/pare.ts';
 export type { EvaluateFaults, FaultOutcome, FaultTask } from './studies/run-fault.ts';
 export { faultRunner } from './studies/run-fault.ts';
 export type { AgainstAssumed, Settling } from './studies/settling.ts';

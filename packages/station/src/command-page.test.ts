@@ -26,7 +26,7 @@ it.each(kindNames.filter((kind) => !['share', 'number', 'energy-price', 'money']
   },
 );
 
-it.each(['check', 'compare', 'faults', 'explain', 'day', 'new', 'parts', 'schema', 'network', 'workbench'])(
+it.each(['check', 'compare', 'faults', 'pare', 'explain', 'day', 'new', 'parts', 'schema', 'network', 'workbench'])(
   'shows every option of stillair %s',
   async (verb) => {
     const io = fakeIo();

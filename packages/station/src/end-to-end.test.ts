@@ -50,6 +50,12 @@ describe('the built stillair', () => {
     expect(spread!.stdout).toBe(alone!.stdout);
   });
 
+  it('pare: takes parts out', () => {
+    const { status, stdout } = stillair('pare', hall, '--samples', '0');
+    expect(status).toBe(0);
+    expect(stdout).toContain('what misses it');
+  });
+
   it('day: writes the picture into a file', () => {
     expect(stillair('day', hall, '--svg', 'day.svg')).toEqual({ status: 0, stdout: 'wrote day.svg\n', stderr: '' });
     expect(readFileSync(join(scratch, 'day.svg'), 'utf8')).toContain('</svg>');

@@ -9,6 +9,7 @@ import type { ExplainOptions } from './commands/explain.ts';
 import type { FaultsOptions } from './commands/faults.ts';
 import type { NetworkOptions } from './commands/network.ts';
 import type { NewOptions } from './commands/new.ts';
+import type { PareOptions } from './commands/pare.ts';
 import type { PartsOptions } from './commands/parts.ts';
 import type { WorkbenchOptions } from './commands/workbench.ts';
 import type { ExitCode, Io } from './io.ts';
@@ -136,6 +137,19 @@ function addTrials(program: Command, io: Io, act: Act): void {
     .addHelpText('after', help('faults cabinet.yaml', 'faults cabinet.yaml --day usual --all'))
     .action((file: string, options: FaultsOptions) =>
       act(import('./commands/faults.ts').then(({ faults }) => faults(file, options, io))),
+    );
+  program
+    .command('pare')
+    .description('takes out each part alone, then several together, and says which of them no finding would miss')
+    .argument('<file>', 'cabinet file')
+    .option('--option <option>', 'of the cabinet with this option of the file done to it')
+    .option('--json', 'print the parts as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addOption(workersOption())
+    .addHelpText('after', help('pare cabinet.yaml', 'pare cabinet.yaml --option quiet'))
+    .action((file: string, options: PareOptions) =>
+      act(import('./commands/pare.ts').then(({ pare }) => pare(file, options, io))),
     );
 }
 

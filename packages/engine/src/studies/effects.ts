@@ -66,7 +66,7 @@ function effectOn(finding: Finding, outcome: FaultOutcome, ends: readonly FaultO
   const wide = own.length < 2 ? undefined : { p10: Math.min(value, ...own), p50: value, p90: Math.max(value, ...own) };
   const verdict =
     wide === undefined ? verdictWith({ ...finding, value: before ?? value }, outcome) : verdictOf(value, wide, held);
-  if (rankOf(verdict) <= rankOf(was) && !(verdict === 'fails' && further(finding, held, value))) return undefined;
+  if (rankOf(verdict) <= rankOf(was) && !(verdict === 'fails' && getsFurther(finding, held, value))) return undefined;
   const { p10, p50, p90 } = finding;
   const shifted =
     p10 === undefined || before === undefined
@@ -91,7 +91,7 @@ function effectOn(finding: Finding, outcome: FaultOutcome, ends: readonly FaultO
   };
 }
 
-function further({ value: before, unit }: Finding, { kind }: Limit, value: number): boolean {
+export function getsFurther({ value: before, unit }: Finding, { kind }: Limit, value: number): boolean {
   if (before === undefined) return false;
   const worse = kind === 'at-most' ? value - before : before - value;
   return worse > (unit === 'temperature' ? KELVINS : SHARE * Math.abs(before) + 1e-12);
