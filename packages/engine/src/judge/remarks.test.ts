@@ -75,6 +75,18 @@ describe('remarks', () => {
     expect(rest.map(({ cause }) => cause)).toEqual(['noise', 'slow']);
   });
 
+  it('exact: a second remark of one trade stands behind the first of another, but never behind what is only tight', () => {
+    const of = (trade: string, made: Finding): Finding => ({ ...made, trade });
+    const { first } = remarksOn([
+      of('fire', finding('fails', 'chain', 1)),
+      of('fire', finding('fails', 'smoke', 0.9)),
+      of('fire', finding('fails', 'fuel', 0.9)),
+      of('draught', finding('fails', 'inlet', 0.6)),
+      of('sound', finding('tight', 'noise', 1)),
+    ]);
+    expect(first.map(({ cause }) => cause)).toEqual(['chain', 'inlet', 'smoke', 'fuel', 'noise']);
+  });
+
   it('exact: the mend told is one that helps and worsens least', () => {
     const { first } = remarksOn([
       finding('fails', 'heat', 1, [

@@ -36,8 +36,26 @@ export function remarksOn(findings: readonly Finding[], most: number = FIRST_REM
     if (group === undefined) groups.set(key, [finding]);
     else group.push(finding);
   }
-  const remarks = [...groups].map(([cause, group]) => remarkOn(cause, group)).sort((a, b) => urgency(b) - urgency(a));
+  const remarks = mostUrgentFirst([...groups].map(([cause, group]) => remarkOn(cause, group)));
   return { opening: opening(findings), first: remarks.slice(0, most), rest: remarks.slice(most) };
+}
+
+/** With each remark of its trade that was told before, the next one matters this much less: a person hears of every trade early. */
+const AGAIN = 0.6;
+
+function mostUrgentFirst(remarks: readonly Remark[]): Remark[] {
+  const left = new Set(remarks);
+  const told = new Map<string, number>();
+  const sorted: Remark[] = [];
+  const tradeOf = ({ findings }: Remark): string => findings[0]!.trade;
+  const urgencyNow = (remark: Remark): number => urgency(remark, AGAIN ** (told.get(tradeOf(remark)) ?? 0));
+  while (left.size > 0) {
+    const next = [...left].reduce((best, remark) => (urgencyNow(remark) > urgencyNow(best) ? remark : best));
+    left.delete(next);
+    sorted.push(next);
+    told.set(tradeOf(next), (told.get(tradeOf(next)) ?? 0) + 1);
+  }
+  return sorted;
 }
 
 function remarkOn(cause: string, group: readonly Finding[]): Remark {
@@ -58,12 +76,13 @@ function firstOfEach(sorted: readonly Finding[]): Finding[] {
   return [...sorted.filter((finding) => !again.has(finding)), ...again];
 }
 
-/** A failing finding of weight w counts 1 + w, a tight one w/2, an unknown one a little less. */
-function urgency({ findings }: Remark): number {
+/** A failing finding of weight w counts 1 + w, a tight one w/2, an unknown one a little less: what fails is told before the rest. */
+function urgency({ findings }: Remark, share: number): number {
   return Math.max(
-    ...findings.map(({ verdict, weight }) =>
-      verdict === 'fails' ? 1 + weight : verdict === 'tight' ? weight / 2 : weight / 3,
-    ),
+    ...findings.map(({ verdict, weight }) => {
+      const counts = weight * share;
+      return verdict === 'fails' ? 1 + counts : verdict === 'tight' ? counts / 2 : counts / 3;
+    }),
   );
 }
 

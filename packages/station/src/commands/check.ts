@@ -53,7 +53,7 @@ export async function check(file: string, options: CheckOptions, io: Io): Promis
     const notes = notesText(judgement, days.length, io.columns, options.day);
     if (notes !== '') io.out(`\n${notes}`);
     if (options.all) io.out(`\n${everything(findings, shown)}`);
-    else io.out(`\n${whereMore(file, findings, remarks.rest.length, shown)}`);
+    else io.out(`\n${whereMore(file, remarks.first[0]?.findings[0] ?? findings[0], remarks.rest.length, shown)}`);
   }
   tellRun(judgement, io);
   return io.stop.aborted ? 130 : exitCodeOf(findings);
@@ -103,8 +103,7 @@ function everything(findings: readonly Finding[], { units, days, width, ink }: S
 }
 
 /** Commands stand on lines of their own, unbroken, so that they can be copied. */
-function whereMore(file: string, findings: readonly Finding[], rest: number, { ink }: Shown): string {
-  const first = findings.find(({ verdict }) => verdict === 'fails') ?? findings[0];
+function whereMore(file: string, first: Finding | undefined, rest: number, { ink }: Shown): string {
   const more = `${rest > 0 ? `${rest} more remark${rest === 1 ? '' : 's'}, and every number` : 'Every number'}:\n  stillair check ${file} --all`;
   const reason = first === undefined ? [] : [`The reason for one:\n  stillair explain ${file} ${first.id}`];
   return [more, ...reason].map((text) => ink.faint(text)).join('\n');

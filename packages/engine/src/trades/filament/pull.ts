@@ -93,7 +93,7 @@ function pullsOf(cabinet: Cabinet, id: string): Measure[] {
       get remedies() {
         return easierPath(cabinet, id);
       },
-      weight: 0.6,
+      weight: 0.5,
     },
     {
       ...about,

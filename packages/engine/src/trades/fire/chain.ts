@@ -33,6 +33,7 @@ function chainMeasures(cabinet: Cabinet): Measure[] {
     return [
       {
         ...shared,
+        cause: causes.protectionUntold,
         missing:
           'what opens the circuit is not said: give protection.chain with its devices (stop button, thermal link, smoke relay, …); {} when there is none',
         steps: [
@@ -143,6 +144,7 @@ function restart(cabinet: Cabinet): Measure {
   if (latch === undefined)
     return {
       ...shared,
+      cause: causes.protectionUntold,
       missing: 'whether the circuit stays off until somebody switches it on: give protection.latch',
       steps,
       remedies: [],
@@ -189,6 +191,7 @@ function leftRunning(cabinet: Cabinet): Measure {
   if (unsaid.length > 0 && wrong.length === 0)
     return {
       ...shared,
+      cause: causes.protectionUntold,
       missing: `what an alarm stops is not said: give ${unsaid.map(({ key }) => `protection.on-alarm.${key}`).join(', ')}`,
       steps: [
         { text: 'fans stop, heaters are cut, flaps shut: the loss of cooling is harmless for minutes' },

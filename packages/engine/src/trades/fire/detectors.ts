@@ -45,6 +45,7 @@ export function detectors(cabinet: Cabinet): Measure[] {
     return [
       {
         ...base,
+        cause: causes.protectionUntold,
         quantity: 'smoke-in-room',
         part: 'room',
         title: 'smoke alarms in the room, and detectors in the bays',
@@ -65,6 +66,8 @@ export function detectors(cabinet: Cabinet): Measure[] {
   const senses = (detector: Detector, bay: string): boolean =>
     detector.filter !== 'after' && bayOf(cabinet, detector) === bay;
   const bays = Object.keys(cabinet.bays).filter((bay) => machinesIn(cabinet, bay).length > 0);
+  // With one that notices some bay, smoke from the others is noticed late; with none, hardly at all.
+  const some = Object.keys(cabinet.bays).some((bay) => smoke.some(([, detector]) => senses(detector, bay)));
   return [
     ...bays.map((bay): Measure => {
       const here = smoke.filter(([, detector]) => senses(detector, bay));
@@ -92,7 +95,7 @@ export function detectors(cabinet: Cabinet): Measure[] {
                 },
               ];
         },
-        weight: 0.9,
+        weight: some ? 0.7 : 0.9,
         better: 'higher',
       };
     }),

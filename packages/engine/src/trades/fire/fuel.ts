@@ -185,6 +185,7 @@ function stored(cabinet: Cabinet): Measure[] {
     return [
       {
         ...base,
+        cause: causes.protectionUntold,
         quantity: 'stored-fuel',
         title: 'spools and other things that burn, kept in the bays',
         missing:

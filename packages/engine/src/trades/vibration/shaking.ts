@@ -13,7 +13,7 @@ const TRADE = 'vibration';
 const GAIN = {
   trade: TRADE,
   quantity: 'reversal-gain',
-  title: 'shaking of usual strokes that foam passes on, against none',
+  title: 'shaking of usual strokes that foam passes on, against standing without foam',
   unit: 'number',
   logarithmic: true,
   weight: 0.3,
