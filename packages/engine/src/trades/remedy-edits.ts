@@ -126,6 +126,7 @@ export const setDoor = (id: string, layers: readonly Layer[], more: readonly str
 
 export const setOnAlarm = (key: 'fans' | 'heaters' | 'flaps', value: 'stop' | 'cut' | 'shut'): Edit =>
   set(['protection', 'on-alarm', key], value);
+export const setAgent = (path: readonly string[], agent: string): Edit => set([...path, 'agent'], agent);
 export const setLatch = (): Edit => set(['protection', 'latch'], true);
 export const openContact = (id: string): Edit => set(['protection', 'chain', id, 'contact'], 'opens');
 export const setOpensAt = (id: string, degrees: number): Edit =>

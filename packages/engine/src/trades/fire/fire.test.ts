@@ -298,6 +298,20 @@ describe('what is kept and what puts it out', () => {
     expect(fire.standing(water).some(({ quantity }) => quantity === 'extinguisher-gas')).toBe(false);
   });
 
+  it('exact: one that is only listed among the fittings is asked for its agent, and each remedy names its own key', () => {
+    const red = { what: 'extinguisher', where: 'room', cables: {}, reached: true } as const;
+    const of = (agent: string): Cabinet => ({ ...cabinetByHand, fittings: { red: { ...red, agent } } });
+    expect(verdict(standing(of('powder'), 'extinguisher-agent'))).toBe('holds');
+    const foam = standing(of('foam'), 'extinguisher-agent');
+    expect(verdict(foam)).toBe('fails');
+    expect(foam.remedies[0]!.edits).toEqual([{ set: { 'fittings.red.agent': 'clean agent' } }]);
+    const told = {
+      ...of('foam'),
+      protection: { ...cabinetByHand.protection, extinguisher: { agent: 'powder', mass: 2 } },
+    } as const;
+    expect(verdict(standing(told, 'extinguisher-agent'))).toBe('holds');
+  });
+
   it('exact: six hours of print of which two fall into the desk’s hours', () => {
     const people = { desk: { at: [0, -1, 1] as const, hours: [[9 * 3600, 11 * 3600]] as const } };
     expect(onDay(runByHand({ cabinet: cabinetWith({}, { people }) }), 'alone').value).toBe(4 * 3600);

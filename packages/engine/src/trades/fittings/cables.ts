@@ -2,9 +2,10 @@
 
 import { cableBend, channelFill } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
+import { joinPath } from '../../cabinet/edit-path.ts';
 import type { CableRun, FittingPart } from '../../cabinet/fittings.ts';
 import { causes } from '../causes.ts';
-import type { Measure, Step } from '../measure.ts';
+import type { Measure, Remedy, Step } from '../measure.ts';
 import { bendLimit, fillLimit, socketsLimit } from './limits.ts';
 
 export function cables(cabinet: Cabinet): Measure[] {
@@ -16,7 +17,8 @@ export function cables(cabinet: Cabinet): Measure[] {
 }
 
 function bend(cabinet: Cabinet, part: string, cable: CableRun, name: string): Measure {
-  const path = `fittings.${part.slice(0, -name.length - 1)}.cables.${name}`;
+  const id = part.slice(0, -name.length - 1);
+  const path = `fittings.${id}.cables.${name}`;
   const shared = {
     trade: 'fittings',
     quantity: 'cable-bend',
@@ -25,11 +27,10 @@ function bend(cabinet: Cabinet, part: string, cable: CableRun, name: string): Me
     unit: 'length',
     better: 'higher',
     cause: causes.cableBent,
-    weight: cable.moved ? 0.7 : 0.4,
-    remedies: [],
+    weight: cable.moved ? 0.5 : 0.4,
   } as const;
   if (cable.bend === undefined)
-    return { ...shared, missing: `give ${path}.bend, the inner radius of its tightest bend`, steps: [] };
+    return { ...shared, missing: `give ${path}.bend, the inner radius of its tightest bend`, steps: [], remedies: [] };
   return {
     ...shared,
     value: cable.bend,
@@ -45,6 +46,17 @@ function bend(cabinet: Cabinet, part: string, cable: CableRun, name: string): Me
         },
         { text: 'its tightest bend', value: cable.bend!, unit: 'length', inputs: [`${path}.bend`] },
       ];
+    },
+    get remedies(): readonly Remedy[] {
+      const wide = `${Math.ceil(1000 * cableBend(cable.diameter, cable.moved))} mm`;
+      return cable.bend! >= cableBend(cable.diameter, cable.moved)
+        ? []
+        : [
+            {
+              says: `bends of ${wide} or more for ${name} of ${id}`,
+              edits: [{ set: { [joinPath(['fittings', id, 'cables', name, 'bend'])]: wide } }],
+            },
+          ];
     },
   };
 }

@@ -56,5 +56,5 @@ export const extinguisherLimit = (cabinet: Cabinet): Limit =>
     'extinguisher',
     'at-least',
     1,
-    'carbon dioxide or a clean agent for equipment that may be live, kept outside the cabinet (EN 3-7: water types only when their label allows live equipment; NFPA 10 class C), from memory. Local fire code and training decide',
+    'in the room, by the way out, where a fire does not bar the way to it (idea of NFPA 10), from memory. Local fire code and training decide',
   );
