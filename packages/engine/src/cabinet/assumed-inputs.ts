@@ -110,6 +110,7 @@ const labels: readonly (readonly [RegExp, string])[] = [
   [/^sound\.doubt\.lowBandsDb$/, 'low tones in a small box'],
   [/^sound\.doubt\.builtInDb$/, 'noise that building in adds to a fan'],
   [/^power\.tariff\.0\.1$/, 'price of electricity'],
+  [/^power\.magnet$/, 'peak at which the breaker trips at once'],
   [/^power\.others$/, 'what else the circuit feeds'],
   [/^power\.supplies\.(.+)\.efficiency$/, 'efficiency of the supply $1'],
   [/^power\.(?:supplies|wires)\.(.+)\.(inrush|leakage|length)$/, '$2 of $1'],

@@ -1,6 +1,8 @@
 // Electricity, filled in: the region's usual values, one strip and one supply where the file names none.
 
+import { magneticBand } from '@stillair/physics';
 import type { Profile } from '../units/profile.ts';
+import type { Assumption } from './assumption.ts';
 import type { CabinetPath, HeatPart } from './cabinet.ts';
 import { defaults } from './defaults.ts';
 import { noted } from './fill-room.ts';
@@ -56,11 +58,13 @@ export function fillPower(spec: FileSpec, fed: Fed, ledger: Ledger): Power {
   const [voltage, circuit, strip, rcd] = usual[region];
   const how = `usual in ${region === 'other' ? 'many places' : `the ${region}`}, from memory; your installation decides`;
   const supplies = fillSupplies(own, fed, ledger);
+  const breaker = said('breaker', own.breaker, 'B', how);
   return {
     region,
     voltage: number('voltage', 'voltage', { value: voltage, how }),
     circuit: number('circuit', 'circuit', { value: circuit, how }),
-    breaker: said('breaker', own.breaker, 'B', how),
+    breaker,
+    magnet: region === 'US' ? 0 : ledger.number('power.magnet', [], anyIn(magneticBand(1, breaker))),
     rcd: number('rcd', 'rcd', { value: rcd, how }),
     others: number('others', 'others', { value: 0, how: 'nothing else on this circuit, unless given' }),
     stagger: number('stagger', 'stagger', { value: 0, how: 'nothing keeps two machines from heating at once' }),
@@ -70,6 +74,13 @@ export function fillPower(spec: FileSpec, fed: Fed, ledger: Ledger): Power {
     supplies,
     wires: fillWires(own, supplies, ledger),
   };
+}
+
+/** A breaker acts somewhere in the band of its curve, nobody knows where: as likely here as there. */
+function anyIn({ from, to }: ReturnType<typeof magneticBand>): Assumption {
+  const at = (share: number): number => from + share * (to - from);
+  const why = `the magnet of a breaker acts between ${from} and ${to} times its rating (IEC 60898-1, from memory)`;
+  return { value: at(0.5), low: at(0.1), high: at(0.9), shape: 'normal', why };
 }
 
 /** A price counts from its time to the next one's; before the first, yesterday's last. */

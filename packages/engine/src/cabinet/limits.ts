@@ -28,7 +28,7 @@ export const limitKinds: Readonly<Record<string, KindName>> = {
   'strip-long': 'electric-current',
   'strip-air': 'temperature',
   'start-current': 'electric-current',
-  inrush: 'electric-current',
+  inrush: 'share',
   'earth-leakage': 'electric-current',
   'wire-drop': 'share',
   'fuse-place': 'length',

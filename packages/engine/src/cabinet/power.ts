@@ -139,6 +139,8 @@ export interface Power {
   /** Rating of the circuit's breaker, A. */
   readonly circuit: number;
   readonly breaker: BreakerCurve;
+  /** Multiple of its rating at which this very breaker's magnet acts, somewhere in the band of its curve; 0 where there are no curves. */
+  readonly magnet: number;
   /** Trip current of the earth-fault device, A; 0: none. */
   readonly rcd: number;
   /** What else the circuit feeds, W. */

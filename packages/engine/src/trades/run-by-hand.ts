@@ -224,6 +224,7 @@ export const cabinetByHand: Cabinet = {
     rcd: 0.03,
     others: 0,
     stagger: 0,
+    magnet: 4,
     switched: 'together',
     tariff: [[0, 0.3 / 3.6e6]],
     strips: { strip: { sockets: 6, rating: 16, where: 'outside', from: 'wall', feeds: ['left', 'low-voltage'] } },

@@ -93,17 +93,21 @@ export function startLimit(cabinet: Cabinet): Limit {
   return { ...circuitLimit(cabinet), id: 'start-current', ...own(cabinet, 'start-current') };
 }
 
-/** The magnetic release may act from the lower end of its band; breakers of the USA have no such curves. */
+/** Peak that trips the breaker at once, A, by its magnet; breakers of the USA have no such curves. */
+export function trippingPeak({ power }: Cabinet): number | undefined {
+  // The band is of effective values of a sine; a supply's inrush is told as its peak.
+  return power.region === 'US' ? undefined : Math.SQRT2 * power.magnet * power.circuit;
+}
+
 export function inrushLimit(cabinet: Cabinet): Limit | undefined {
   const { region, circuit, breaker } = cabinet.power;
   if (region === 'US') return undefined;
   const { from, to } = magneticBand(circuit, breaker);
-  // The band is of effective values of a sine; a supply's inrush is told as its peak.
   const peak = (effective: number): number => Math.round(Math.SQRT2 * effective);
   return limitFor(cabinet, {
     id: 'inrush',
     kind: 'at-most',
-    value: Math.SQRT2 * from,
+    value: 1,
     source: `IEC 60898-1, from memory: ${breaker}${circuit} may trip at once from a peak of ${peak(from)} A on and must above ${peak(to)} A`,
     standing: 'trade',
   });

@@ -226,7 +226,7 @@ function wireOf(run: DayRun, id: string): Measure[] {
       ...about,
       quantity: 'fuse-current',
       title: 'fuse against what the warm wire may carry',
-      ...(fuse === undefined ? { missing: `say which fuse protects it: ${at}.fuse, such as 3 A` } : { value: fuse }),
+      ...(fuse === undefined ? { missing: `say which fuse protects it: give ${at}.fuse` } : { value: fuse }),
       unit: 'electric-current',
       limit: fuseCurrentLimit(cabinet, carries),
       get steps(): readonly Step[] {

@@ -129,11 +129,14 @@ describe('starting', () => {
 
   it('exact: the first half cycle against the magnet of the breaker', () => {
     const inrush = of('inrush');
-    expect(inrush.value).toBe(55);
-    expect(inrush.limit!.value).toBeCloseTo(Math.SQRT2 * 48, 9);
-    expect(of('inrush', { switched: 'one by one' }).value).toBe(40);
-    expect(of('inrush', { breaker: 'C' }).limit!.value).toBeCloseTo(Math.SQRT2 * 80, 9);
-    expect(of('inrush', { region: 'US' }).limit).toBeUndefined();
+    expect(inrush.value).toBeCloseTo(55 / (Math.SQRT2 * 4 * 16), 12);
+    expect(inrush.limit!.value).toBe(1);
+    expect(inrush.limit!.source).toContain('from a peak of 68 A on and must above 113 A');
+    expect(of('inrush', { switched: 'one by one' }).value).toBeCloseTo(40 / (Math.SQRT2 * 4 * 16), 12);
+    expect(of('inrush', { magnet: 7.5 }).value).toBeCloseTo(55 / (Math.SQRT2 * 7.5 * 16), 12);
+    const american = of('inrush', { region: 'US' });
+    expect(american).toMatchObject({ value: 55, unit: 'electric-current' });
+    expect(american.limit).toBeUndefined();
   });
 
   it('exact: leakage against three tenths of the trip current, 4 mA for a Class A device, no limit without one', () => {

@@ -106,9 +106,10 @@ export function thickerWire({ power }: Cabinet, id: string): Remedy[] {
     });
 }
 
-/** The smallest fuse that bears the load for long, where the wire bears it. */
+/** About twice the load, so that starting motors do not blow it, where the wire bears that; else what just bears the load for long. */
 export function fuseFor({ power }: Cabinet, id: string, current: number, carries: number): Remedy[] {
-  const fuse = FUSES.find((one) => current <= 0.8 * one && one <= carries);
+  const bears = FUSES.filter((one) => current <= 0.8 * one && one <= carries);
+  const fuse = bears.findLast((one) => one <= Math.max(1, 2 * current)) ?? bears[0];
   if (fuse === undefined || fuse === power.wires[id]!.fuse) return thickerWire({ power } as Cabinet, id);
   return [{ says: `a fuse of ${fuse} A for ${id}`, edits: [set(['wires', id, 'fuse'], `${fuse} A`)] }];
 }

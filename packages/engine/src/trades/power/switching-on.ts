@@ -1,10 +1,9 @@
 // Switching on: the first half cycle against the breaker's magnet, and what leaks to earth against the earth-fault device.
 
-import { magneticBand } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { causes } from '../causes.ts';
 import type { Measure, Step } from '../measure.ts';
-import { CAUTION, inrushLimit, leakageLimit } from './limits.ts';
+import { CAUTION, inrushLimit, leakageLimit, trippingPeak } from './limits.ts';
 import { oneByOne } from './remedies.ts';
 
 export function switchingOn(cabinet: Cabinet): Measure[] {
@@ -27,20 +26,26 @@ function suppliesOf({ machines, power }: Cabinet): Meets[] {
 }
 
 function inrush(cabinet: Cabinet): Measure[] {
-  const { switched, circuit, breaker, region } = cabinet.power;
+  const { switched, circuit, breaker } = cabinet.power;
   const all = suppliesOf(cabinet);
   if (all.length === 0) return [];
   const together = all.reduce((sum, one) => sum + one.inrush, 0);
   const most = Math.max(...all.map((one) => one.inrush));
   const limit = inrushLimit(cabinet);
+  const peak = switched === 'together' ? together : most;
+  const trips = trippingPeak(cabinet);
   return [
     {
       trade: 'power',
       quantity: 'inrush',
       part: 'circuit',
-      title: 'current of the first half cycle',
-      value: switched === 'together' ? together : most,
-      unit: 'electric-current',
+      ...(trips === undefined
+        ? { title: 'peak current at switching on', value: peak, unit: 'electric-current' }
+        : {
+            title: 'peak at switching on, against what trips the breaker at once',
+            value: peak / trips,
+            unit: 'share',
+          }),
       ...(limit === undefined ? {} : { limit }),
       get steps(): readonly Step[] {
         return [
@@ -52,14 +57,15 @@ function inrush(cabinet: Cabinet): Measure[] {
           })),
           { text: 'all together', value: together, unit: 'electric-current', inputs: ['power.switched'] },
           { text: 'a few tenths of a second apart: the largest alone', value: most, unit: 'electric-current' },
-          ...(region === 'US'
+          ...(trips === undefined
             ? [{ text: 'breakers of the USA have no such curves: ask what yours bears' }]
             : [
                 {
-                  text: `${breaker}${circuit} must trip at once above a peak of`,
-                  value: Math.SQRT2 * magneticBand(circuit, breaker).to,
+                  text: `peak at which ${breaker}${circuit} trips at once, middle of its band`,
+                  value: trips,
                   unit: 'electric-current',
                   source: 'IEC 60898-1, from memory',
+                  inputs: ['power.magnet', 'power.circuit', 'power.breaker'],
                 },
               ]),
           {
