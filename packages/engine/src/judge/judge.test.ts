@@ -157,6 +157,17 @@ describe('remedies', () => {
     expect(findings[0]!.tried).toMatchObject([{ says: 'air the room less', value: 1, verdict: 'holds' }]);
   });
 
+  it('exact: a finding that a change takes away is kept by it; one that it makes unknown is not', async () => {
+    const verdictWith = async (then: Partial<Measure>[]): Promise<string> => {
+      const asked = trade('asked', ({ room }) =>
+        room.airChangesPerHour > 0.2 ? [{ value: 2, limit, remedies: [remedy] }] : then,
+      );
+      return (await judge(source, { trades: [asked], samples: 0 })).findings[0]!.tried[0]!.verdict;
+    };
+    expect(await verdictWith([])).toBe('holds');
+    expect(await verdictWith([{ missing: 'a number' }])).toBe('unknown');
+  });
+
   it('property: what holds is not mended', async () => {
     const fine = trade('fine', () => [{ value: 0, limit, remedies: [remedy] }]);
     const { findings, remediesTried } = await judge(source, { trades: [fine], samples: 8 });
@@ -171,8 +182,8 @@ describe('a run that goes wrong or is stopped', () => {
       Promise.resolve(
         variants.map((_, at) =>
           at % 2 === 0
-            ? { values: {}, limits: {}, fault: 'no such day' }
-            : { values: { 'changes/quantity-0/room/usual': 1 }, limits: {} },
+            ? { values: {}, limits: {}, unknown: [], fault: 'no such day' }
+            : { values: { 'changes/quantity-0/room/usual': 1 }, limits: {}, unknown: [] },
         ),
       );
     const { samples, findings } = await judge(source, { trades: [changes], samples: 20, evaluate: broken });

@@ -76,34 +76,37 @@ function named(measures: readonly Measure[], day: string): Map<string, DayMeasur
   return byId;
 }
 
-/** What a day comes to, and nothing about how: numbers by finding id. Findings without a value are left out. */
+/** What a day comes to, and nothing about how: numbers by finding id. */
 export interface Numbers {
   readonly values: Readonly<Record<string, number>>;
   readonly limits: Readonly<Record<string, number>>;
+  /** Ids of what is asked and cannot be told. */
+  readonly unknown: readonly string[];
 }
 
 /** Numbers of all days and of what no day changes: for samples and remedies, of which nobody asks the steps. */
 export function numbersOfDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades, run: RunDay = runDay): Numbers {
-  const numbers = { values: {}, limits: {} };
+  const numbers = { values: {}, limits: {}, unknown: [] };
   addNumbers(numbers, ofCabinet(cabinet, trades), STANDING);
   for (const day of Object.keys(cabinet.days)) addNumbers(numbers, ofDay(run(cabinet, day), trades), day);
   return numbers;
 }
 
 export function numbersOfDay(run: DayRun, trades: readonly Trade[] = allTrades): Numbers {
-  const numbers = { values: {}, limits: {} };
+  const numbers = { values: {}, limits: {}, unknown: [] };
   addNumbers(numbers, ofDay(run, trades), run.day);
   return numbers;
 }
 
 function addNumbers(
-  { values, limits }: { values: Record<string, number>; limits: Record<string, number> },
+  { values, limits, unknown }: { values: Record<string, number>; limits: Record<string, number>; unknown: string[] },
   measures: readonly Measure[],
   day: string,
 ): void {
   for (const measure of measures) {
     const id = findingId(measure, day);
-    if (measure.value !== undefined) values[id] = measure.value;
+    if (measure.value === undefined) unknown.push(id);
+    else values[id] = measure.value;
     if (measure.limit !== undefined) limits[id] = measure.limit.value;
   }
 }

@@ -8,6 +8,8 @@ import { rankOf, verdictOf } from './verdict.ts';
 
 /** More remedies than this are not tried for one cabinet: the weightiest findings come first. */
 const MOST_TRIALS = 32;
+/** Nobody weighs more ways than these to mend one thing: a trade names the likeliest first. */
+const MOST_OF_ONE = 4;
 
 export function remediesToTry(findings: readonly Finding[]): Remedy[] {
   const worth = findings
@@ -15,7 +17,7 @@ export function remediesToTry(findings: readonly Finding[]): Remedy[] {
     .sort((a, b) => rankOf(b.verdict) - rankOf(a.verdict) || b.weight - a.weight);
   const distinct = new Map<string, Remedy>();
   for (const { remedies } of worth)
-    for (const remedy of remedies) {
+    for (const remedy of remedies.slice(0, MOST_OF_ONE)) {
       const key = JSON.stringify(remedy.edits);
       if (!distinct.has(key)) distinct.set(key, remedy);
     }
@@ -62,12 +64,15 @@ export function triedRemedies(
 
 /**
  * The verdict that a finding would have: its band moves with its nominal value. (Options that a person keeps are sampled
- * themselves; for a first look at a remedy the difference is far surer than the level.)
+ * themselves; for a first look at a remedy the difference is far surer than the level.) What is not asked any more is
+ * kept: a spool that hangs elsewhere is in nobody's way.
  */
 export function verdictWith(finding: Finding, outcome: Outcome): Verdict {
   const value = outcome.values[finding.id];
   const { limit, logarithmic, p10, p50, p90 } = finding;
-  if (value === undefined || finding.value === undefined) return 'unknown';
+  if (value === undefined)
+    return finding.value === undefined || outcome.unknown.includes(finding.id) ? 'unknown' : 'holds';
+  if (finding.value === undefined) return 'unknown';
   const band: Band | undefined = p10 === undefined ? undefined : { p10, p50: p50!, p90: p90! };
   const moved = band === undefined ? undefined : shiftedBand(band, finding.value, value, logarithmic);
   const limitNow = outcome.limits[finding.id];

@@ -50,14 +50,14 @@ export function variantRunner(source: CabinetSource, trades?: readonly Trade[]):
   };
   return ({ edits, inputs }) => {
     const base = cabinetOf(edits);
-    if (typeof base === 'string') return { values: {}, limits: {}, fault: base };
+    if (typeof base === 'string') return { values: {}, limits: {}, unknown: [], fault: base };
     try {
       const cabinet = setInputs(base, inputs);
       // Inputs are sampled all together: no two of those days are alike.
       return numbersOfDays(cabinet, trades, Object.keys(inputs).length === 0 ? once : runDay);
     } catch (error) {
       // Far samples of several inputs together may make a network that no day can be run on; that is an answer, not an end.
-      return { values: {}, limits: {}, fault: error instanceof Error ? error.message : String(error) };
+      return { values: {}, limits: {}, unknown: [], fault: error instanceof Error ? error.message : String(error) };
     }
   };
 }

@@ -294,7 +294,7 @@ function comesTo({ measures }: Run, price: PriceRange, differing: ReadonlySet<st
   }
   return Object.fromEntries(
     wantRules.flatMap(({ want, of }) => {
-      const number = of({ values, limits }, middleOf(price), differing);
+      const number = of({ values, limits, unknown: [] }, middleOf(price), differing);
       return number === undefined ? [] : [[want, number] as const];
     }),
   );

@@ -39,7 +39,7 @@ export function faultRunner(source: CabinetSource, trades?: readonly Trade[]): (
   const asked = faultTrades(trades);
   const once = runDayOnce();
   return ({ edits, otherwise, inputs, days }) => {
-    const empty: FaultOutcome = { values: {}, limits: {}, passed: {}, worst: {}, trips: {} };
+    const empty: FaultOutcome = { values: {}, limits: {}, unknown: [], passed: {}, worst: {}, trips: {} };
     const base = cabinetOf(source, edits, otherwise);
     if (typeof base === 'string') return { ...empty, fault: base };
     try {
@@ -55,8 +55,10 @@ export function faultRunner(source: CabinetSource, trades?: readonly Trade[]): (
     function measured(runOf: RunDay, cabinet: Cabinet): FaultOutcome {
       const [values, limits, passed, worst]: Record<string, number>[] = [{}, {}, {}, {}];
       const trips: Record<string, readonly Trip[]> = {};
+      const unknown: string[] = [];
       for (const [id, { value, limit }] of measureStanding(cabinet, asked)) {
-        if (value !== undefined) values![id] = value;
+        if (value === undefined) unknown.push(id);
+        else values![id] = value;
         if (limit !== undefined) limits![id] = limit.value;
       }
       for (const day of days) {
@@ -65,13 +67,14 @@ export function faultRunner(source: CabinetSource, trades?: readonly Trade[]): (
         for (const measure of asked.flatMap((trade) => trade.measure?.(run) ?? [])) {
           const id = findingId(measure, day);
           const first = firstPassed(run, measure);
-          if (measure.value !== undefined) values![id] = measure.value;
+          if (measure.value === undefined) unknown.push(id);
+          else values![id] = measure.value;
           if (measure.limit !== undefined) limits![id] = measure.limit.value;
           if (first !== undefined) passed![id] = first;
           if (measure.at !== undefined) worst![id] = measure.at;
         }
       }
-      return { values: values!, limits: limits!, passed: passed!, worst: worst!, trips };
+      return { values: values!, limits: limits!, unknown, passed: passed!, worst: worst!, trips };
     }
   };
 }
