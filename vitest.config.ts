@@ -12,6 +12,7 @@ export default defineConfig({
     pool: 'threads',
     maxWorkers: 2,
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     expect: { poll: { timeout: 20_000 } },
     coverage: {
       provider: 'v8',
