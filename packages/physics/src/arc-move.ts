@@ -16,6 +16,7 @@ export interface Arc {
 
 /** A beginning so near the end, as a share of the radius, is taken for a whole turn. */
 const SAME = 1e-9;
+const QUARTER = Math.PI / 2;
 
 /**
  * The arc round a given middle, from a beginning to the direction of an end.
@@ -36,15 +37,17 @@ const SAME = 1e-9;
  * ```
  */
 export function arcRound(begin: PlanePoint, end: PlanePoint, middle: PlanePoint, clockwise: boolean): Arc {
-  const [x, y] = [begin[0] - middle[0], begin[1] - middle[1]];
-  const radius = Math.hypot(x, y);
+  const x = begin[0] - middle[0];
+  const y = begin[1] - middle[1];
+  const radius = Math.sqrt(x * x + y * y);
   mustBePositive('arcRound', 'radius', radius);
   mustBeFinite('arcRound', 'end', end[0] + end[1]);
   const from = Math.atan2(y, x);
   const turn = Math.atan2(end[1] - middle[1], end[0] - middle[0]) - from;
   const whole = 2 * Math.PI;
   const forward = ((turn % whole) + whole) % whole; // 0 to one turn, anticlockwise
-  const closed = Math.hypot(end[0] - begin[0], end[1] - begin[1]) <= SAME * radius;
+  const same = SAME * radius;
+  const closed = Math.abs(end[0] - begin[0]) <= same && Math.abs(end[1] - begin[1]) <= same;
   if (closed) return { middle, radius, from, sweep: clockwise ? -whole : whole };
   return { middle, radius, from, sweep: clockwise ? forward - whole : forward };
 }
@@ -72,7 +75,7 @@ export function arcRound(begin: PlanePoint, end: PlanePoint, middle: PlanePoint,
  */
 export function arcMiddle(begin: PlanePoint, end: PlanePoint, radius: number, clockwise: boolean): PlanePoint {
   const [x, y] = [end[0] - begin[0], end[1] - begin[1]];
-  const chord = Math.hypot(x, y);
+  const chord = Math.sqrt(x * x + y * y);
   mustBePositive('arcMiddle', 'chord', chord);
   const beside = Math.sqrt(Math.max(0, radius * radius - (chord * chord) / 4));
   const left = clockwise === radius < 0 ? beside : -beside;
@@ -96,11 +99,21 @@ export function arcMiddle(begin: PlanePoint, end: PlanePoint, radius: number, cl
  */
 export function arcBox({ middle, radius, from, sweep }: Arc): { readonly x: PlanePoint; readonly y: PlanePoint } {
   mustBeFinite('arcBox', 'sweep', sweep);
-  const [low, high] = sweep > 0 ? [from, from + sweep] : [from + sweep, from];
-  const angles = [low, high];
-  const quarter = Math.PI / 2;
-  for (let k = Math.ceil(low / quarter); k * quarter < high; k++) angles.push(k * quarter);
-  const xs = angles.map((angle) => middle[0] + radius * Math.cos(angle));
-  const ys = angles.map((angle) => middle[1] + radius * Math.sin(angle));
-  return { x: [Math.min(...xs), Math.max(...xs)], y: [Math.min(...ys), Math.max(...ys)] };
+  const low = sweep > 0 ? from : from + sweep;
+  const high = sweep > 0 ? from + sweep : from;
+  let left = Math.min(Math.cos(low), Math.cos(high));
+  let right = Math.max(Math.cos(low), Math.cos(high));
+  let down = Math.min(Math.sin(low), Math.sin(high));
+  let up = Math.max(Math.sin(low), Math.sin(high));
+  for (let k = Math.ceil(low / QUARTER); k * QUARTER < high; k++) {
+    const side = ((k % 4) + 4) % 4; // right, up, left, down
+    if (side === 0) right = 1;
+    else if (side === 1) up = 1;
+    else if (side === 2) left = -1;
+    else down = -1;
+  }
+  return {
+    x: [middle[0] + radius * left, middle[0] + radius * right],
+    y: [middle[1] + radius * down, middle[1] + radius * up],
+  };
 }

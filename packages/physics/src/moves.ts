@@ -70,7 +70,9 @@ export function moveTime(distance: number, speed: number, acceleration: number, 
   mustBePositive('moveTime', 'acceleration', acceleration);
   mustLieWithin('moveTime', 'entry', entry, 0, speed * (1 + ROUNDING));
   mustLieWithin('moveTime', 'exit', exit, 0, speed * (1 + ROUNDING));
-  const [begin, end, all] = [entry * entry, exit * exit, 2 * acceleration * distance];
+  const begin = entry * entry;
+  const end = exit * exit;
+  const all = 2 * acceleration * distance;
   const most = (speed * speed * (1 + ROUNDING) + all) * ROUNDING;
   mustLieWithin('moveTime', 'change of speed squared', Math.abs(end - begin), 0, all + most);
   const peak = 0.5 * (all + begin + end);

@@ -26,13 +26,23 @@ it.each(kindNames.filter((kind) => !['share', 'number', 'energy-price', 'money']
   },
 );
 
-it.each(['check', 'compare', 'faults', 'pare', 'explain', 'day', 'new', 'parts', 'schema', 'network', 'workbench'])(
-  'shows every option of stillair %s',
-  async (verb) => {
-    const io = fakeIo();
-    await runProgram([verb, '--help'], io);
-    const options = [...io.printed.out.matchAll(/^ {2}(?:-\w, )?(--[a-z-]+)/gm)].map(([, option]) => option!);
-    const section = page.split(/^## /m).find((text) => text.startsWith(`${verb}\n`)) ?? '';
-    expect(options.filter((option) => option !== '--help' && !section.includes(option))).toEqual([]);
-  },
-);
+it.each([
+  'check',
+  'compare',
+  'faults',
+  'pare',
+  'explain',
+  'day',
+  'new',
+  'parts',
+  'schema',
+  'network',
+  'workbench',
+  'job',
+])('shows every option of stillair %s', async (verb) => {
+  const io = fakeIo();
+  await runProgram([verb, '--help'], io);
+  const options = [...io.printed.out.matchAll(/^ {2}(?:-\w, )?(--[a-z-]+)/gm)].map(([, option]) => option!);
+  const section = page.split(/^## /m).find((text) => text.startsWith(`${verb}\n`)) ?? '';
+  expect(options.filter((option) => option !== '--help' && !section.includes(option))).toEqual([]);
+});

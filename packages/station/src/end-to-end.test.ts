@@ -70,6 +70,16 @@ describe('the built stillair', () => {
     expect(JSON.parse(stillair('schema').stdout)).toHaveProperty('properties');
   });
 
+  it('job: reads a job file, and what it comes to on a machine', () => {
+    writeFileSync(join(scratch, 'line.gcode'), 'M83\nM104 S210\nG1 X10 Y10 Z0.2 F6000\nG1 X60 Y40 E3 F3000\nM104 S0\n');
+    const { status, stdout, stderr } = stillair('job', 'line.gcode', '--cabinet', hall);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toMatch(/\n {4}machine: left\n {4}material: PLA /);
+    expect(stillair('job', 'picture.gcode').stderr).toBe(
+      'stillair job: cannot read picture.gcode: there is no such file\n',
+    );
+  });
+
   it('parts: tells a part of the catalogue', () => {
     expect(stillair('parts', 'axial', '92', 'quiet').stdout).toContain('axial 92 mm quiet:');
   });

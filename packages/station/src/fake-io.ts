@@ -1,6 +1,6 @@
 // An outside made of memory, for the tests of commands: files by name, everything printed kept.
 
-import type { Io, Served, Serving } from './io.ts';
+import type { Io, Served, Serving, Stream } from './io.ts';
 
 export interface FakeIo extends Io {
   readonly printed: { out: string; err: string; progress: string[] };
@@ -42,6 +42,12 @@ export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {
       const text = files[path];
       return text === undefined ? { ok: false, problem: 'there is no such file' } : { ok: true, text };
     },
+    async stream(path): Promise<Stream> {
+      const text = files[path];
+      if (text === undefined) return { ok: false, problem: 'there is no such file' };
+      const bytes = new TextEncoder().encode(text);
+      return { ok: true, bytes: bytes.length, pieces: piecesOf(bytes) };
+    },
     async write(path, text, how) {
       if (path.startsWith('/nowhere/')) return 'its folder does not exist';
       if (how === 'new' && Object.hasOwn(files, path)) return 'it is there already';
@@ -67,4 +73,9 @@ export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {
     colour: outside.colour ?? false,
     stop: outside.stop ?? new AbortController().signal,
   };
+}
+
+/** Small pieces, so that lines are broken. */
+async function* piecesOf(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
+  for (let at = 0; at < bytes.length; at += 100) yield bytes.slice(at, at + 100);
 }

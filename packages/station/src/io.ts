@@ -3,6 +3,11 @@
 /** A file's text, or why there is none, in words that follow "cannot read NAME: ". */
 export type Reading = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: string };
 
+/** A file in pieces, for those too large to be held; a piece is good until the next is asked for. Asking throws when the disk fails. */
+export type Stream =
+  | { readonly ok: true; readonly bytes: number; readonly pieces: AsyncIterable<Uint8Array> }
+  | { readonly ok: false; readonly problem: string };
+
 /** What the workbench's server is asked to open: a file, a folder, or without either the examples. */
 export interface Serving {
   readonly path: string | undefined;
@@ -17,6 +22,8 @@ export type Served =
 
 export interface Io {
   read(path: string): Promise<Reading>;
+  /** Opens a file of any size. */
+  stream(path: string): Promise<Stream>;
   /**
    * Returns what went wrong, in words that follow "cannot write NAME: ", or undefined when it is written.
    * Something that is there already is replaced, or with `'new'` left alone and complained of.

@@ -7,6 +7,7 @@ import type { CompareOptions } from './commands/compare.ts';
 import type { DayOptions } from './commands/day.ts';
 import type { ExplainOptions } from './commands/explain.ts';
 import type { FaultsOptions } from './commands/faults.ts';
+import type { JobOptions } from './commands/job.ts';
 import type { NetworkOptions } from './commands/network.ts';
 import type { NewOptions } from './commands/new.ts';
 import type { PareOptions } from './commands/pare.ts';
@@ -48,6 +49,7 @@ function describeProgram(io: Io, act: Act): Command {
     .addHelpText('after', help('new > cabinet.yaml', 'check cabinet.yaml'));
   addStudies(program, io, act);
   addTrials(program, io, act);
+  addJob(program, io, act);
   addFiles(program, io, act);
   addWorkbench(program, io, act);
   for (const command of [program, ...program.commands]) {
@@ -150,6 +152,30 @@ function addTrials(program: Command, io: Io, act: Act): void {
     .addHelpText('after', help('pare cabinet.yaml', 'pare cabinet.yaml --option quiet'))
     .action((file: string, options: PareOptions) =>
       act(import('./commands/pare.ts').then(({ pare }) => pare(file, options, io))),
+    );
+}
+
+/** What a job file comes to. */
+function addJob(program: Command, io: Io, act: Act): void {
+  program
+    .command('job')
+    .description('reads a job file of a machine: how long, how much, how hot, and whether it stays on the machine')
+    .argument('<file>', 'job file of RS-274 words, such as G1 X12.5 E0.4')
+    .option('--cabinet <file>', 'cabinet file in which the machine stands')
+    .option('--machine <name>', 'which machine of it runs the job; its only one unless given')
+    .option('--material <name>', 'what is printed; the one with the nearest set-points unless given')
+    .option('--diameter <length>', 'of the filament; that of the machine, or 1.75 mm, unless given')
+    .option('--acceleration <value>', 'such as "1500 mm/s2"; that of the machine, or 1.5 m/s², unless given')
+    .addOption(
+      new Option('--dwell <unit>', 'what P of a dwell (G4) counts')
+        .choices(['milliseconds', 'seconds'])
+        .default('milliseconds'),
+    )
+    .option('--json', 'print all of it as JSON for other programs')
+    .addOption(unitsOption())
+    .addHelpText('after', help('job bracket.gcode', 'job bracket.gcode --cabinet cabinet.yaml --machine left'))
+    .action((file: string, options: JobOptions) =>
+      act(import('./commands/job.ts').then(({ job }) => job(file, options, io))),
     );
 }
 

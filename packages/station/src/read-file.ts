@@ -51,10 +51,10 @@ async function firstBytes(path: string, most: number): Promise<Uint8Array> {
 }
 
 /** What a refusal to open `path` means to the person who named it. */
-export async function pathProblem(error: unknown, path: string): Promise<string> {
+export async function pathProblem(error: unknown, path: string, like: RegExp = /\.ya?ml$/): Promise<string> {
   const code = codeOf(error);
   if (code === 'ENOENT' || code === 'ENOTDIR') {
-    const near = nearest(basename(path), await namesBeside(path));
+    const near = nearest(basename(path), await namesBeside(path, like));
     return near === undefined ? 'there is no such file' : `there is no such file (did you mean ${near}?)`;
   }
   return fileProblem(error);
@@ -80,9 +80,9 @@ export function codeOf(error: unknown): string {
   return error instanceof Error && 'code' in error ? String(error.code) : '';
 }
 
-async function namesBeside(path: string): Promise<string[]> {
+async function namesBeside(path: string, like: RegExp): Promise<string[]> {
   try {
-    return (await readdir(dirname(path))).filter((name) => /\.ya?ml$/.test(name));
+    return (await readdir(dirname(path))).filter((name) => like.test(name));
   } catch {
     return [];
   }

@@ -4,6 +4,7 @@ import { writeFile } from 'node:fs/promises';
 import { createInterface } from 'node:readline/promises';
 import type { Io } from './io.ts';
 import { fileProblem, readTextFile } from './read-file.ts';
+import { streamFile } from './stream-file.ts';
 
 /** Text stays readable: wider terminals are not filled, narrower ones get what fits. */
 const WIDEST = 100;
@@ -28,6 +29,7 @@ export function realIo(stop: AbortSignal): Io {
   };
   return {
     read: readTextFile,
+    stream: streamFile,
     async write(path, text, how) {
       try {
         await writeFile(path, text, { flag: how === 'new' ? 'wx' : 'w' });

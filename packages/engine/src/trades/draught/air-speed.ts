@@ -1,9 +1,9 @@
 // How fast the air is at each print, and which opening is to blame, beside the air that the bed itself sets moving.
 
 import { bedLoss, draughtThreshold, firePlume, virtualOrigin } from '@stillair/physics';
+import { describedBed } from '../../cabinet/bed-description.ts';
 import { formatClock } from '../../units/format.ts';
 import { temperatureOf } from '../air-ways.ts';
-import { describedBed } from '../bed-description.ts';
 import { type Cause, causes } from '../causes.ts';
 import { largest, meanOf, within } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';

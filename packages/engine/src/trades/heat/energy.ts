@@ -1,11 +1,11 @@
 // Where the day's electricity and heat go: each print's bed, every user, what the exhaust blows away, how much the room warms.
 
 import { bedLoss } from '@stillair/physics';
+import { describedBed } from '../../cabinet/bed-description.ts';
 import { courseValue } from '../../day/course.ts';
 import { repeatDaily } from '../../network/repeat-daily.ts';
 import { formatClock } from '../../units/format.ts';
 import { fanShares, massFlow, piecesOf, temperatureOf } from '../air-ways.ts';
-import { describedBed } from '../bed-description.ts';
 import { causes } from '../causes.ts';
 import { courseFrom, courseOf, integralOf, largest, meanOf, within } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';

@@ -1,10 +1,10 @@
 // What electricity costs: each job, the day, thirty such days; and what the warm cabinet saves on the bed.
 
 import { bedLoss } from '@stillair/physics';
+import { describedBed } from '../../cabinet/bed-description.ts';
 import { formatClock } from '../../units/format.ts';
 import type { Profile } from '../../units/profile.ts';
 import { temperatureOf } from '../air-ways.ts';
-import { describedBed } from '../bed-description.ts';
 import { causes } from '../causes.ts';
 import { courseOf, integralOf, meanOf, within } from '../course.ts';
 import { cabinetPower, powerOf } from '../draws.ts';

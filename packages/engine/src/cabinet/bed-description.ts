@@ -1,7 +1,7 @@
 // A machine's bed as physics describes it: what it would lose at any temperatures.
 
 import type { Bed as BedDescription } from '@stillair/physics';
-import type { Bed } from '../cabinet/cabinet.ts';
+import type { Bed } from './cabinet.ts';
 
 /** Conductivity of foam under a bed, W/(m·K): EN 12524, 0.04 to 0.05. */
 const FOAM = 0.045;

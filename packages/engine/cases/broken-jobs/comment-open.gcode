@@ -1,0 +1,3 @@
+G1 X10 F3000
+G1 X20 (outer wall
+G1 X30

@@ -1,0 +1,2 @@
+; made for a printer
+; of which nothing is left

@@ -1,0 +1,65 @@
+// What a job file comes to as a job of a cabinet file: `jobs:` of a day takes it as it stands.
+
+import { formatNumber } from '../units/format.ts';
+
+export interface JobEntry {
+  readonly name: string;
+  readonly machine?: string;
+  readonly material?: string;
+  /** Nobody said so: its set-points are nearest. */
+  readonly materialTaken?: true;
+  /** From the start of its heating to its end, s. */
+  readonly for: number;
+  /** K */
+  readonly nozzle?: number;
+  readonly bed?: number;
+  /** kg */
+  readonly mass?: number;
+  /** m */
+  readonly partSize?: number;
+}
+
+const CELSIUS = 273.15;
+
+/** Lines of YAML. What is not known is left out, and said in a comment when the file cannot do without. */
+export function entryText(entry: JobEntry): string {
+  const { name, machine, material, materialTaken, nozzle, bed, mass, partSize } = entry;
+  const taken = materialTaken ? ' # taken by its set-points: say if it is another' : '';
+  const lines = [
+    ...(machine === undefined ? [] : [`machine: ${inYaml(machine)}`]),
+    material === undefined ? '# material: say which' : `material: ${inYaml(material)}${taken}`,
+    'start: 9:00 # when its heating begins: say when',
+    `for: ${durationText(entry.for)}`,
+    ...(nozzle === undefined ? [] : [`nozzle: ${degrees(nozzle)}`]),
+    ...(bed === undefined ? [] : [`bed: ${degrees(bed)}`]),
+    ...(mass === undefined ? [] : [`mass: ${formatNumber(mass * 1000, 2)} g`]),
+    ...(partSize === undefined ? [] : [`part-size: ${formatNumber(partSize * 1000, 1)} mm`]),
+  ];
+  return ['jobs:', `  ${inYaml(name)}:`, ...lines.map((line) => `    ${line}`)].join('\n');
+}
+
+/** A name of a job from that of its file: its folder and ending left out, and what no id may hold. */
+export function entryName(file: string): string {
+  const base = file.split(/[/\\]/).at(-1) ?? file;
+  const plain = base.replace(/\.[^.]*$/, '').replaceAll(/[^\p{L}\p{N} _-]+/gu, '-');
+  const name = plain.replaceAll(/^[-_ ]+|[- ]+$/g, '').slice(0, 60);
+  return name === '' ? 'job' : name;
+}
+
+/** To the minute, or to the second where it is short; in no unit that would lose more. */
+function durationText(seconds: number): string {
+  if (seconds < 600) return `${Math.max(1, Math.round(seconds))} s`;
+  const minutes = Math.round(seconds / 60);
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  return [hours > 0 ? `${hours} h` : '', rest > 0 ? `${rest} min` : ''].filter((part) => part !== '').join(' ');
+}
+
+function degrees(kelvin: number): string {
+  return `${Math.round((kelvin - CELSIUS) * 10) / 10} °C`;
+}
+
+/** Plain where YAML reads it back as the same text. */
+function inYaml(text: string): string {
+  const plain = /^[\p{L}][\p{L}\p{N} _.-]*$/u.test(text) && !/^(true|false|yes|no|on|off|null|y|n)$/i.test(text);
+  return plain && !text.endsWith(' ') ? text : JSON.stringify(text);
+}
