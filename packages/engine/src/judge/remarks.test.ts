@@ -79,12 +79,18 @@ describe('remarks', () => {
     const of = (trade: string, made: Finding): Finding => ({ ...made, trade });
     const { first } = remarksOn([
       of('fire', finding('fails', 'chain', 1)),
-      of('fire', finding('fails', 'smoke', 0.9)),
-      of('fire', finding('fails', 'fuel', 0.9)),
+      of('fire', finding('fails', 'smoke', 0.8)),
+      of('fire', finding('fails', 'fuel', 0.8)),
       of('draught', finding('fails', 'inlet', 0.6)),
       of('sound', finding('tight', 'noise', 1)),
     ]);
     expect(first.map(({ cause }) => cause)).toEqual(['chain', 'inlet', 'smoke', 'fuel', 'noise']);
+  });
+
+  it('exact: a second danger of the weightiest kind still comes before what only disturbs', () => {
+    const lamp = { ...finding('fails', 'lamp', 0.6), trade: 'light' };
+    const { first } = remarksOn([lamp, finding('fails', 'alarm', 1), finding('fails', 'spray', 1)]);
+    expect(first.map(({ cause }) => cause)).toEqual(['alarm', 'spray', 'lamp']);
   });
 
   it('exact: the mend told is one that helps and worsens least', () => {

@@ -41,7 +41,7 @@ export function remarksOn(findings: readonly Finding[], most: number = FIRST_REM
 }
 
 /** With each remark of its trade that was told before, the next one matters this much less: a person hears of every trade early. */
-const AGAIN = 0.6;
+const AGAIN = 0.7;
 
 function mostUrgentFirst(remarks: readonly Remark[]): Remark[] {
   const left = new Set(remarks);
