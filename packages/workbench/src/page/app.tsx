@@ -11,7 +11,7 @@ import { PartPane } from '../parts/part-pane.tsx';
 import { Remarks } from '../remarks/remarks.tsx';
 import { verdictWord } from '../remarks/verdict-mark.tsx';
 import { Legend } from '../sheet/legend.tsx';
-import { moveEdits, type Shift } from '../sheet/moves.ts';
+import { moveEdits, type Shift, STILL } from '../sheet/moves.ts';
 import { Sheet } from '../sheet/sheet.tsx';
 import { partOfFinding, splitOnce } from '../sheet/solids.ts';
 import { Complaints } from './complaints.tsx';
@@ -322,16 +322,17 @@ function useMove(
   act: (action: Parameters<typeof reduce>[1]) => void,
   engine: ReturnType<typeof useEngine>,
 ) {
-  const base = useRef<{ text: string; look: NonNullable<Work['look']>; shown: boolean } | undefined>(undefined);
+  const base = useRef<Grip | undefined>(undefined);
   const turn = useRef(0);
   return useCallback(
     (part: string, shift: Shift, phase: 'first' | 'more' | 'last'): void => {
       if (phase === 'first' && work.look !== undefined)
-        base.current = { text: work.text, look: work.look, shown: false };
+        base.current = gripped(base.current, part, work.text, work.look);
       const held = base.current;
       if (held === undefined) return;
-      const edits = moveEdits(held.look.cabinet, part, shift);
       if (phase === 'last' && shift.x === 0 && shift.y === 0 && shift.z === 0) return;
+      held.moved = shift;
+      const edits = moveEdits(held.look.cabinet, part, added(held.from, shift));
       if (edits.length === 0) return;
       const mine = ++turn.current;
       void engine.current?.edit(held.text, edits).then((answer) => {
@@ -339,10 +340,34 @@ function useMove(
         // Answers that later movement has overtaken are never shown: the first that is shown is the one to be undone.
         act({ do: 'drag', text: answer.text, first: !held.shown });
         held.shown = true;
+        held.made = answer.text;
       });
     },
     [work.look, work.text, act, engine],
   );
+}
+
+interface Grip {
+  readonly part: string;
+  readonly text: string;
+  readonly look: Look;
+  /** Where earlier movements have taken it that the look does not show yet. */
+  readonly from: Shift;
+  moved: Shift;
+  shown: boolean;
+  made?: string;
+}
+
+/** A new movement of the same part, before the last one is drawn, goes on from where that one ended. */
+function gripped(before: Grip | undefined, part: string, text: string, look: Look): Grip {
+  const goesOn = before?.part === part && before.look === look && text === (before.made ?? before.text);
+  return goesOn
+    ? { ...before, from: added(before.from, before.moved), moved: STILL, shown: false }
+    : { part, look, text, from: STILL, moved: STILL, shown: false };
+}
+
+function added(a: Shift, b: Shift): Shift {
+  return { x: a.x + b.x, y: a.y + b.y, z: a.z + b.z };
 }
 
 /** Parts with something to say of them, by the worst verdict. */
