@@ -1,10 +1,11 @@
 export type { AssumedInput } from './cabinet/assumed-inputs.ts';
 export { assumedInputs, inputLabel } from './cabinet/assumed-inputs.ts';
+export type { Assumption } from './cabinet/assumption.ts';
 export type { Cabinet, Edit, Option } from './cabinet/cabinet.ts';
 export { catalogueData } from './cabinet/catalogue.data.ts';
 export type { Complaint, Span } from './cabinet/complaint.ts';
 export { formatComplaint } from './cabinet/complaint.ts';
-export type { Assumption, DefaultName } from './cabinet/defaults.ts';
+export type { DefaultName } from './cabinet/defaults.ts';
 export { defaults } from './cabinet/defaults.ts';
 export { editText } from './cabinet/edits.ts';
 export { originAt } from './cabinet/ledger.ts';

@@ -1,10 +1,8 @@
 // What is assumed where a file says nothing: each value with its spread from the 10th to the 90th percentile, and why.
 // One table, so that a person can read at one place what the program takes for granted.
 
-import type { Assumption } from './assumption.ts';
+import { type Assumption, decades, normal } from './assumption.ts';
 import { type PowerDefaultName, powerDefaults } from './power-defaults.ts';
-
-export type { Assumption } from './assumption.ts';
 
 export type DefaultName =
   | 'roomWidth'
@@ -96,21 +94,6 @@ export type DefaultName =
 export const ROOM_TEMPERATURE_DOUBT = 1;
 
 const MEMORY = 'common practice, from memory';
-
-const normal = (value: number, low: number, high: number, why: string): Assumption => ({
-  value,
-  low,
-  high,
-  shape: 'normal',
-  why,
-});
-const decades = (value: number, low: number, high: number, why: string): Assumption => ({
-  value,
-  low,
-  high,
-  shape: 'log-normal',
-  why,
-});
 
 const CELSIUS = 273.15;
 

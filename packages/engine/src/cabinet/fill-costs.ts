@@ -1,25 +1,17 @@
 // Costs: prices and lives that the file gives, and typical ones with their spread where it says nothing.
 
 import type { Money } from '../units/money.ts';
+import { type Assumption, decades, normal } from './assumption.ts';
 import type { Cabinet } from './cabinet.ts';
 import { findPart } from './catalogue.ts';
 import type { Carcass, Costs, PriceRange } from './costs.ts';
 import type { CostsSpec } from './costs-schema.ts';
-import type { Assumption } from './defaults.ts';
 import { priceOf } from './fill-prices.ts';
 import type { Fallback, Ledger } from './ledger.ts';
 import type { FileSpec, Given } from './spec.ts';
 
 const HOUR = 3600;
 const INVENTED = 'invented, typical';
-
-const decades = (value: number, low: number, high: number, why: string): Assumption => ({
-  value,
-  low,
-  high,
-  shape: 'log-normal',
-  why,
-});
 
 type CostDefault =
   | 'pricePosition'
@@ -31,14 +23,6 @@ type CostDefault =
   | 'waste'
   | 'filterLife'
   | 'carbonLife';
-
-const normal = (value: number, low: number, high: number, why: string): Assumption => ({
-  value,
-  low,
-  high,
-  shape: 'normal',
-  why,
-});
 
 /** Prices in EUR: they are not converted into another money. */
 export const costDefaults: Readonly<Record<CostDefault, Assumption>> = {

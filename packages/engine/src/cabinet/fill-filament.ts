@@ -1,7 +1,8 @@
 // Spools and drives, filled in: one spool for each machine and material that it prints where the file names none.
 
+import type { Assumption } from './assumption.ts';
 import type { Cabinet } from './cabinet.ts';
-import { type Assumption, defaults } from './defaults.ts';
+import { defaults } from './defaults.ts';
 import type { Guide, Holder, SpoolPart, SpoolSpec, Way, WaySpec } from './filament.ts';
 import { materialOn } from './fill-materials.ts';
 import { noted } from './fill-room.ts';

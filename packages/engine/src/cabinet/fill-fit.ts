@@ -1,9 +1,10 @@
 // The fit slice of a cabinet: motion of each machine by its kind and style, hang of each door, tolerance of the carcass.
 
 import { insideTolerance } from '@stillair/physics';
+import type { Assumption } from './assumption.ts';
 import type { Size } from './cabinet.ts';
 import { findPart } from './catalogue.ts';
-import { type Assumption, defaults } from './defaults.ts';
+import { defaults } from './defaults.ts';
 import { candidates, noteOf, type TwoPlaces } from './fill-machines.ts';
 import type { DoorHang, Fit, Motion } from './fit.ts';
 import type { MotionSpec } from './fit-schema.ts';

@@ -1,6 +1,7 @@
 // The fittings of a cabinet: what the file says of each, and what is assumed of a camera's arm.
 
-import { type Assumption, defaults } from './defaults.ts';
+import type { Assumption } from './assumption.ts';
+import { defaults } from './defaults.ts';
 import type { CableRun, CameraArm, FittingPart, Fittings } from './fittings.ts';
 import type { ArmSpec, CableSpec, FittingPartSpec } from './fittings-schema.ts';
 import type { Ledger } from './ledger.ts';

@@ -1,8 +1,9 @@
 // What the inside throws back, and the lamps: kinds of the catalogue, with whatever the file overrules.
 
+import type { Assumption } from './assumption.ts';
 import type { Bay, Build, Cabinet, HeatPart, Size } from './cabinet.ts';
 import { findPart } from './catalogue.ts';
-import { type Assumption, defaults } from './defaults.ts';
+import { defaults } from './defaults.ts';
 import { faceNames } from './fill-carcass.ts';
 import { noted } from './fill-room.ts';
 import type { Candidate, Ledger } from './ledger.ts';

@@ -2,7 +2,7 @@
 
 import { magneticBand } from '@stillair/physics';
 import type { Profile } from '../units/profile.ts';
-import type { Assumption } from './assumption.ts';
+import { type Assumption, normal } from './assumption.ts';
 import type { CabinetPath, HeatPart } from './cabinet.ts';
 import { defaults } from './defaults.ts';
 import { noted } from './fill-room.ts';
@@ -80,7 +80,7 @@ export function fillPower(spec: FileSpec, fed: Fed, ledger: Ledger): Power {
 function anyIn({ from, to }: ReturnType<typeof magneticBand>): Assumption {
   const at = (share: number): number => from + share * (to - from);
   const why = `the magnet of a breaker acts between ${from} and ${to} times its rating (IEC 60898-1, from memory)`;
-  return { value: at(0.5), low: at(0.1), high: at(0.9), shape: 'normal', why };
+  return normal(at(0.5), at(0.1), at(0.9), why);
 }
 
 /** A price counts from its time to the next one's; before the first, yesterday's last. */

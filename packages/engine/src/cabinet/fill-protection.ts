@@ -1,8 +1,8 @@
 // Protection: what the file says stays as it is said; only what nature decides is filled in, with its spread.
 
+import { type Assumption, normal } from './assumption.ts';
 import type { Cabinet } from './cabinet.ts';
 import { findPart, type PartGroup } from './catalogue.ts';
-import type { Assumption } from './defaults.ts';
 import type { Ledger } from './ledger.ts';
 import type { ChainDevice, ChainWhat, Detector, FireFigures, Protection, Stored } from './protection.ts';
 import type { ChainDeviceSpec, DetectorSpec } from './protection-schema.ts';
@@ -21,14 +21,6 @@ export const keptThings: Readonly<Record<string, number>> = {
 
 /** What one can or packet holds when no mass is given, kg. */
 const ONE_PIECE = 0.4;
-
-const normal = (value: number, low: number, high: number, why: string): Assumption => ({
-  value,
-  low,
-  high,
-  shape: 'normal',
-  why,
-});
 
 export const fireFigures: Readonly<Record<keyof FireFigures, Assumption>> = {
   oxygenHeat: normal(

@@ -2,9 +2,10 @@
 
 import { dailyProfile, windowsOfDay } from '../units/clock.ts';
 import type { Profile } from '../units/profile.ts';
+import type { Assumption } from './assumption.ts';
 import type { Outdoors, Person, Room, Size } from './cabinet.ts';
 import { contaminants } from './contaminants.ts';
-import { type Assumption, defaults, ROOM_TEMPERATURE_DOUBT } from './defaults.ts';
+import { defaults, ROOM_TEMPERATURE_DOUBT } from './defaults.ts';
 import type { Ledger } from './ledger.ts';
 import { overrideOf } from './overrides.ts';
 import type { FilePath } from './source-tree.ts';

@@ -2,9 +2,9 @@
 
 import { octaveBands } from '@stillair/physics';
 import type { Profile } from '../units/profile.ts';
+import { type Assumption, decades, normal } from './assumption.ts';
 import type { Cabinet, Layer } from './cabinet.ts';
 import { findPart } from './catalogue.ts';
-import type { Assumption } from './defaults.ts';
 import type { Candidate, Ledger } from './ledger.ts';
 import { octavesFrom } from './octaves.ts';
 import type { BoardSound, CabinetSound, MachineSound, Muffler, Octaves } from './sound.ts';
@@ -19,15 +19,15 @@ export const soundDefaults: Readonly<
     Assumption
   >
 > = {
-  machine: span(48, 45, 53, `a printer on a table, 1 m away; no printed source, ${MEMORY}`),
-  idle: span(30, 20, 38, `fans of its supply and board; ${MEMORY}`),
-  reverberation: { value: 0.5, low: 0.35, high: 0.9, shape: 'log-normal', why: `a furnished room; ${MEMORY}` },
-  background: span(30, 24, 38, `a quiet room by day; ${MEMORY}`),
-  panels: span(0, -5, 5, 'published rows and models of boards differ by 5 dB an octave (rms, seven boards)'),
-  lowBands: span(0, -6, 6, 'a bay is too small for a diffuse field below 250 Hz: own judgement'),
-  builtIn: span(5.5, 3, 8, `a guard, grille or filter close to the blades; ${MEMORY}`),
-  coincidence: { value: 23, low: 18, high: 30, shape: 'log-normal', why: `a board of wood; ${MEMORY}` },
-  damping: { value: 0.03, low: 0.015, high: 0.06, shape: 'log-normal', why: `a mounted board; ${MEMORY}` },
+  machine: normal(48, 45, 53, `a printer on a table, 1 m away; no printed source, ${MEMORY}`),
+  idle: normal(30, 20, 38, `fans of its supply and board; ${MEMORY}`),
+  reverberation: decades(0.5, 0.35, 0.9, `a furnished room; ${MEMORY}`),
+  background: normal(30, 24, 38, `a quiet room by day; ${MEMORY}`),
+  panels: normal(0, -5, 5, 'published rows and models of boards differ by 5 dB an octave (rms, seven boards)'),
+  lowBands: normal(0, -6, 6, 'a bay is too small for a diffuse field below 250 Hz: own judgement'),
+  builtIn: normal(5.5, 3, 8, `a guard, grille or filter close to the blades; ${MEMORY}`),
+  coincidence: decades(23, 18, 30, `a board of wood; ${MEMORY}`),
+  damping: decades(0.03, 0.015, 0.06, `a mounted board; ${MEMORY}`),
 };
 
 /** Shape of a printer's octave levels, dB: motors and part fan. From memory, no source: a level of one's own tells more. */
@@ -47,10 +47,6 @@ export const BARE: Octaves = [0.1, 0.1, 0.1, 0.08, 0.06, 0.06, 0.06, 0.06];
 
 /** dB an octave by which a board lets more through below the lowest octave that was measured: the law of mass. */
 const MASS_LAW = 6;
-
-function span(value: number, low: number, high: number, why: string): Assumption {
-  return { value, low, high, shape: 'normal', why };
-}
 
 /** Every layer of the shell, of doors and of shelves. */
 export function shellLayers({ faces, doors, partitions }: Pick<Cabinet, 'faces' | 'doors' | 'partitions'>): Layer[] {

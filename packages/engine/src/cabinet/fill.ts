@@ -2,8 +2,9 @@
 // The file has been checked before: a part that is not there is a bug here.
 
 import { isFault, parseQuantity } from '../units/quantity.ts';
+import type { Assumption } from './assumption.ts';
 import type { Cabinet, Factors, Option } from './cabinet.ts';
-import { type Assumption, defaults } from './defaults.ts';
+import { defaults } from './defaults.ts';
 import { splitPath } from './edit-path.ts';
 import { fillHeats, fillPaths, fillSensors } from './fill-air.ts';
 import { fillCameras } from './fill-cameras.ts';

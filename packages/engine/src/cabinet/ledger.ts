@@ -2,7 +2,7 @@
 // from, in order; the first that has one gives it, and the ledger writes down which.
 
 import type { Quantity } from '../units/quantity.ts';
-import type { Assumption } from './defaults.ts';
+import type { Assumption } from './assumption.ts';
 import type { Origin, Spread } from './origin.ts';
 import type { FilePath, SourceTree } from './source-tree.ts';
 import type { Given } from './spec.ts';

@@ -1,6 +1,6 @@
 // What is assumed about electricity and filament where a file says nothing; part of the one table in `defaults.ts`.
 
-import type { Assumption } from './assumption.ts';
+import { type Assumption, decades, normal } from './assumption.ts';
 
 export type PowerDefaultName =
   | 'powerFactor'
@@ -21,21 +21,6 @@ export type PowerDefaultName =
 
 const MEMORY = 'common practice, from memory';
 const KWH = 3.6e6;
-
-const normal = (value: number, low: number, high: number, why: string): Assumption => ({
-  value,
-  low,
-  high,
-  shape: 'normal',
-  why,
-});
-const decades = (value: number, low: number, high: number, why: string): Assumption => ({
-  value,
-  low,
-  high,
-  shape: 'log-normal',
-  why,
-});
 
 export const powerDefaults: Readonly<Record<PowerDefaultName, Assumption>> = {
   powerFactor: normal(

@@ -17,7 +17,7 @@ import {
   shownNode,
 } from './file-value.ts';
 
-/** A map of the file opened with the keys that it may have. After a complaint the values are placeholders. */
+/** A map of the file opened with the keys that it may have. After a complaint its values stand for nothing, and the file is not used. */
 export interface FileMap<Name extends string> {
   readonly node: Node;
   readonly has: (name: Name) => boolean;

@@ -37,6 +37,15 @@ function usedUp({ weights, frontFeet, furthest }: Body, hung: number, tilt: numb
   return 1 / tipRatio([...masses, { mass: hung, behind: behind(furthest, 0) }]);
 }
 
+function balance(text: string, value: number): Step {
+  const formula = 'Σ m |b| before the front feet/Σ m b behind them';
+  return { text, value, unit: 'share', formula, source: 'statics', inputs: ['structure.feet.inset'] };
+}
+
+function advice({ structure }: Cabinet): Step {
+  return { text: structure.wallStrap ? STRAP : CAUTION };
+}
+
 function tipOpen(cabinet: Cabinet, body: Body): Measure {
   const value = usedUp(body, 0, 0);
   return {
@@ -48,18 +57,8 @@ function tipOpen(cabinet: Cabinet, body: Body): Measure {
     unit: 'share',
     ...heldBy(cabinet, tipOpenLimit(cabinet)),
     get steps(): readonly Step[] {
-      return [
-        ...weighing(body),
-        {
-          text: `all doors open and all shelves pulled out at once: ${openParts(body)}`,
-          value,
-          unit: 'share',
-          formula: 'Σ m |b| before the front feet/Σ m b behind them',
-          source: 'statics',
-          inputs: ['structure.feet.inset'],
-        },
-        { text: cabinet.structure.wallStrap ? STRAP : CAUTION },
-      ];
+      const says = `all doors open and all shelves pulled out at once: ${openParts(body)}`;
+      return [...weighing(body), balance(says, value), advice(cabinet)];
     },
     remedies: cabinet.structure.wallStrap ? [] : strapped,
     cause: causes.mayTip,
@@ -88,15 +87,8 @@ function tipHung(cabinet: Cabinet, body: Body): Measure {
           unit: 'mass',
           source: 'ASTM F2057-23, test load, a laboratory’s page',
         },
-        {
-          text: `with ${formatQuantity('length', HUNG.block)} under its rear feet, as on carpet`,
-          value,
-          unit: 'share',
-          formula: 'Σ m |b| before the front feet/Σ m b behind them',
-          source: 'statics',
-          inputs: ['structure.feet.inset'],
-        },
-        { text: cabinet.structure.wallStrap ? STRAP : CAUTION },
+        balance(`with ${formatQuantity('length', HUNG.block)} under its rear feet, as on carpet`, value),
+        advice(cabinet),
       ];
     },
     remedies: cabinet.structure.wallStrap ? [] : strapped,
