@@ -14,6 +14,7 @@ export { nearest } from './cabinet/nearest.ts';
 export type { NewCabinetAnswers } from './cabinet/new-cabinet.ts';
 export { knownKinds, newCabinet } from './cabinet/new-cabinet.ts';
 export type { Origin, Origins, Spread } from './cabinet/origin.ts';
+export { originText } from './cabinet/origin-text.ts';
 export type { Override } from './cabinet/overrides.ts';
 export { overrideRegistry } from './cabinet/overrides.ts';
 export type { CabinetAnswer } from './cabinet/read-cabinet.ts';

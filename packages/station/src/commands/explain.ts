@@ -1,6 +1,14 @@
 // stillair explain FILE FINDING: from the inputs to the number, with formulas, sources, and where each input came from.
 
-import { type Finding, nearest, type Origin, type Origins, originAt, type UnitSystem } from '@stillair/engine';
+import {
+  type Finding,
+  nearest,
+  type Origin,
+  type Origins,
+  originAt,
+  originText,
+  type UnitSystem,
+} from '@stillair/engine';
 import { limitText, numbersText, quantity } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
@@ -64,7 +72,7 @@ function tellDrivers({ drivers }: Finding, origins: Origins, say: Say, head: () 
   if (drivers.length === 0) return;
   head();
   for (const { path, label, share } of drivers) {
-    const origin = originText(originAt(origins, path));
+    const origin = originWords(originAt(origins, path));
     say(`${String(Math.round(share * 100)).padStart(5)} %  `, `${label}${origin === '' ? '' : `: ${origin}`}`);
   }
 }
@@ -112,24 +120,13 @@ const MOST_PARTS = 3;
 
 /** An input and where it came from; of one that has parts, where those came from. */
 function inputTexts(path: string, origins: Origins): string[] {
-  const whole = originText(originAt(origins, path));
+  const whole = originWords(originAt(origins, path));
   if (whole !== '') return [`${path}: ${whole}`];
-  const parts = [...origins].filter(([at]) => at.startsWith(`${path}.`)).map(([, origin]) => originText(origin));
+  const parts = [...origins].filter(([at]) => at.startsWith(`${path}.`)).map(([, origin]) => originWords(origin));
   const texts = [...new Set(parts)].slice(0, MOST_PARTS);
   return texts.length === 0 ? [path] : texts.map((text) => `${path}: ${text}`);
 }
 
-function originText(origin: Origin | undefined): string {
-  switch (origin?.kind) {
-    case 'given':
-      return `${origin.where.file}:${origin.where.line}  ${origin.where.lineText.trim()}`;
-    case 'catalogue':
-      return `catalogue, ${origin.part} (${origin.source})`;
-    case 'derived':
-      return `derived: ${origin.how}`;
-    case 'assumed':
-      return `assumed: ${origin.why}`;
-    case undefined:
-      return '';
-  }
+function originWords(origin: Origin | undefined): string {
+  return originText(origin, ({ file, line }) => `${file}:${line}  `);
 }

@@ -2,7 +2,7 @@
 
 import { cabinetSchema, type Origins, readCabinet } from '@stillair/engine';
 import { type JsonSchema, keysAt, schemasAt, wordsAt } from '../text/schema-at.ts';
-import { originText } from './look.ts';
+import { originWords } from './look.ts';
 import type { Field } from './protocol.ts';
 
 let schema: JsonSchema | undefined;
@@ -64,7 +64,7 @@ function originOf(origins: Origins, path: readonly string[], named: string): str
   const inCabinet = [path[0] === 'air' ? 'paths' : path[0]!, ...path.slice(1), ...named.split('.').map(camel)].join(
     '.',
   );
-  return originText(origins.get(inCabinet));
+  return originWords(origins.get(inCabinet));
 }
 
 function camel(key: string): string {

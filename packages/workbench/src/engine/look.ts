@@ -10,6 +10,7 @@ import {
   measureDays,
   type Origin,
   type Origins,
+  originText,
   readCabinet,
   runDay,
   sheetDay,
@@ -49,26 +50,15 @@ export function look(
       }),
     ),
     origins: originTexts(origins),
-    uncertain: assumedInputs(origins).map(({ path, label }) => ({ path, label, why: originText(origins.get(path)) })),
+    uncertain: assumedInputs(origins).map(({ path, label }) => ({ path, label, why: originWords(origins.get(path)) })),
     warnings,
   };
 }
 
 function originTexts(origins: Origins): OriginTexts {
-  return Object.fromEntries([...origins].map(([path, origin]) => [path, originText(origin)]));
+  return Object.fromEntries([...origins].map(([path, origin]) => [path, originWords(origin)]));
 }
 
-export function originText(origin: Origin | undefined): string {
-  switch (origin?.kind) {
-    case 'given':
-      return `line ${origin.where.line}: ${origin.where.lineText.trim()}`;
-    case 'catalogue':
-      return `catalogue, ${origin.part} (${origin.source})`;
-    case 'derived':
-      return `derived: ${origin.how}`;
-    case 'assumed':
-      return `assumed: ${origin.why}`;
-    case undefined:
-      return '';
-  }
+export function originWords(origin: Origin | undefined): string {
+  return originText(origin, ({ line }) => `line ${line}: `);
 }

@@ -8,7 +8,10 @@ export type View = 'front' | 'side' | 'plan' | 'space';
 export type Theme = 'light' | 'dark' | 'system';
 
 /** Panes beside the sheet and its remarks; closed until they are asked for. */
-export type Pane = 'day' | 'options' | 'text' | 'part' | 'parts';
+export type Pane = 'day' | 'options' | 'text' | 'part';
+
+/** A file, an example that comes with the page, or answers to questions that are in no file yet. */
+export type From = 'file' | 'example' | 'own';
 
 export interface Progress {
   readonly of: 'judge' | 'compare';
@@ -18,6 +21,7 @@ export interface Progress {
 
 export interface Work {
   readonly name: string;
+  readonly from: From;
   readonly text: string;
   readonly past: readonly string[];
   readonly future: readonly string[];
@@ -52,7 +56,7 @@ export interface Work {
 }
 
 export type Action =
-  | { readonly do: 'open'; readonly name: string; readonly text: string }
+  | { readonly do: 'open'; readonly name: string; readonly from: From; readonly text: string }
   | { readonly do: 'write'; readonly text: string }
   /** A text of the person's own, from answers: it belongs to no file yet. */
   | { readonly do: 'own'; readonly text: string }
@@ -78,6 +82,7 @@ const PAST = 200;
 
 export const emptyWork: Work = {
   name: '',
+  from: 'example',
   text: '',
   past: [],
   future: [],
@@ -106,12 +111,13 @@ export function reduce(work: Work, action: Action): Work {
         theme,
         panes,
         name: action.name,
+        from: action.from,
         text: action.text,
         saved: action.text,
       };
     }
     case 'own':
-      return { ...written(work, action.text, false), name: 'my-cabinet.yaml', saved: '', past: [] };
+      return { ...written(work, action.text, false), name: 'my-cabinet.yaml', from: 'own', saved: '', past: [] };
     case 'write':
       return action.text === work.text ? work : written(work, action.text, true);
     case 'drag':
@@ -121,7 +127,7 @@ export function reduce(work: Work, action: Action): Work {
     case 'redo':
       return stepped(work, work.future[0], [...work.past, work.text], work.future.slice(1));
     case 'saved':
-      return { ...work, saved: action.text };
+      return { ...work, saved: action.text, from: work.from === 'own' ? 'file' : work.from };
     case 'hear':
       return heard(work, action.answer);
     case 'view':

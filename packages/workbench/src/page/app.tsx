@@ -1,26 +1,28 @@
 // The page: a sheet with remarks in its margin. Everything else unfolds when it is asked for.
 
-import type { Cabinet, Edit, Finding } from '@stillair/engine';
-import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useRef, useState } from 'preact/compat';
+import type { Edit, Finding } from '@stillair/engine';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useState } from 'preact/compat';
 import { DayStrip } from '../day/day-strip.tsx';
-import type { Field, Look, Vocabulary } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
-import { type Action, emptyWork, type Pane, reduce, type Work } from '../model/work.ts';
+import { emptyWork, type Pane, reduce } from '../model/work.ts';
+import { freshId } from '../options/fresh-id.ts';
 import { OptionsPane } from '../options/options-pane.tsx';
 import { PartPane } from '../parts/part-pane.tsx';
 import { Remarks } from '../remarks/remarks.tsx';
-import { verdictWord } from '../remarks/verdict-mark.tsx';
 import { Legend } from '../sheet/legend.tsx';
-import { moveEdits, type Shift, STILL } from '../sheet/moves.ts';
+import { markedParts } from '../sheet/marked-parts.ts';
 import { Sheet } from '../sheet/sheet.tsx';
-import { partOfFinding, splitOnce } from '../sheet/solids.ts';
+import { partOfFinding } from '../sheet/solids.ts';
+import { whatIsSeen } from '../start/what-is-seen.ts';
 import { Complaints } from './complaints.tsx';
 import { Leaders } from './leaders.tsx';
 import { TitleBlock } from './title-block.tsx';
+import { useFields, useTraced, useWords } from './use-asked.ts';
 import { useDark } from './use-dark.ts';
 import { useEngine } from './use-engine.ts';
 import { useFiles } from './use-files.ts';
 import { useKeys } from './use-keys.ts';
+import { useMove } from './use-move.ts';
 
 const Questions = lazy(() => import('../start/questions.tsx'));
 const SpaceView = lazy(() => import('../space/space-view.tsx'));
@@ -242,156 +244,4 @@ export function App() {
       </div>
     </div>
   );
-}
-
-/** One sentence for somebody who sees this for the first time. */
-function whatIsSeen({ title, machines, bays }: Cabinet): string {
-  const count = (number: number, what: string): string => `${number} ${what}${number === 1 ? '' : 's'}`;
-  return `You see an invented example, “${title}”: ${count(Object.keys(machines).length, 'printer')} in ${count(Object.keys(bays).length, 'bay')}, drawn to scale with the air of the hour, and beside it what would go wrong; change anything, or begin with your own cabinet.`;
-}
-
-/** Words for the editor, once it is open. */
-function useWords(work: Work, engine: ReturnType<typeof useEngine>): Vocabulary | undefined {
-  const [words, setWords] = useState<Vocabulary | undefined>(undefined);
-  const open = work.panes.includes('text');
-  const { look, text } = work;
-  const latest = useRef(text);
-  latest.current = text;
-  useEffect(() => {
-    if (open && look !== undefined)
-      void engine.current?.words(latest.current).then(({ vocabulary }) => setWords(vocabulary));
-  }, [open, look, engine]);
-  return words;
-}
-
-/** The option that is laid over the sheet or beside it, drawn and answered. */
-function useTraced(work: Work, engine: ReturnType<typeof useEngine>, act: (action: Action) => void): Look | undefined {
-  const [seen, setSeen] = useState<Look | undefined>(undefined);
-  const { look, text, units } = work;
-  const option = work.traced?.option;
-  const latest = useRef(text);
-  latest.current = text;
-  useEffect(() => {
-    setSeen(undefined);
-    if (option === undefined || look === undefined) return undefined;
-    let late = false;
-    void engine.current?.option(latest.current, option, units).then((answer) => {
-      if (late) return;
-      if (answer.kind === 'looked') setSeen(answer);
-      else
-        act({
-          do: 'notice',
-          text: `${option} cannot be drawn: ${answer.complaints[0]?.what ?? 'its edits cannot be done'}`,
-        });
-    });
-    return () => {
-      late = true;
-    };
-  }, [option, look, units, engine, act]);
-  return option === undefined ? undefined : seen;
-}
-
-/** Keys of the picked part, while they are shown. */
-function useFields(work: Work, engine: ReturnType<typeof useEngine>): readonly Field[] {
-  const [fields, setFields] = useState<readonly Field[]>([]);
-  const { picked, text, panes } = work;
-  const path = picked === undefined || !panes.includes('part') ? undefined : pathInFile(picked);
-  useEffect(() => {
-    if (path === undefined) return undefined;
-    let late = false;
-    void engine.current?.inspect(text, path).then((answer) => {
-      if (!late) setFields(answer.fields);
-    });
-    return () => {
-      late = true;
-    };
-  }, [path, text, engine]);
-  return path === undefined ? [] : fields;
-}
-
-/** Doors and boards stand elsewhere in the file than in the cabinet. */
-function pathInFile(part: string): string {
-  const [group, id] = splitOnce(part);
-  if (group === 'doors') return `cabinet.doors.${id}`;
-  return group === 'partitions' ? `shelves.${id}` : part;
-}
-
-/** Moves start from the text and the cabinet as they were when the part was gripped. */
-function useMove(
-  work: Work,
-  act: (action: Parameters<typeof reduce>[1]) => void,
-  engine: ReturnType<typeof useEngine>,
-) {
-  const base = useRef<Grip | undefined>(undefined);
-  const turn = useRef(0);
-  return useCallback(
-    (part: string, shift: Shift, phase: 'first' | 'more' | 'last'): void => {
-      if (phase === 'first' && work.look !== undefined)
-        base.current = gripped(base.current, part, work.text, work.look);
-      const held = base.current;
-      if (held === undefined) return;
-      if (phase === 'last' && shift.x === 0 && shift.y === 0 && shift.z === 0) return;
-      held.moved = shift;
-      const edits = moveEdits(held.look.cabinet, part, added(held.from, shift));
-      if (edits.length === 0) return;
-      const mine = ++turn.current;
-      void engine.current?.edit(held.text, edits).then((answer) => {
-        if (answer.kind !== 'edited' || mine !== turn.current) return;
-        // Answers that later movement has overtaken are never shown: the first that is shown is the one to be undone.
-        act({ do: 'drag', text: answer.text, first: !held.shown });
-        held.shown = true;
-        held.made = answer.text;
-      });
-    },
-    [work.look, work.text, act, engine],
-  );
-}
-
-interface Grip {
-  readonly part: string;
-  readonly text: string;
-  readonly look: Look;
-  /** Where earlier movements have taken it that the look does not show yet. */
-  readonly from: Shift;
-  moved: Shift;
-  shown: boolean;
-  made?: string;
-}
-
-/** A new movement of the same part, before the last one is drawn, goes on from where that one ended. */
-function gripped(before: Grip | undefined, part: string, text: string, look: Look): Grip {
-  const goesOn = before?.part === part && before.look === look && text === (before.made ?? before.text);
-  return goesOn
-    ? { ...before, from: added(before.from, before.moved), moved: STILL, shown: false }
-    : { part, look, text, from: STILL, moved: STILL, shown: false };
-}
-
-function added(a: Shift, b: Shift): Shift {
-  return { x: a.x + b.x, y: a.y + b.y, z: a.z + b.z };
-}
-
-/** Parts with something to say of them, by the worst verdict. */
-function markedParts(
-  findings: readonly Finding[],
-  partOf: (finding: Finding) => string | undefined,
-): Record<string, string> {
-  const worst: Record<string, string> = {};
-  for (const verdict of ['unknown', 'tight', 'fails'] as const)
-    for (const finding of findings)
-      if (finding.verdict === verdict) {
-        const part = partOf(finding);
-        if (part !== undefined) worst[part] = verdictWord[verdict];
-      }
-  return worst;
-}
-
-function freshId(says: string, taken: readonly string[]): string {
-  const stem = says
-    .toLowerCase()
-    .replaceAll(/[^a-z0-9]+/g, '-')
-    .replaceAll(/^-|-$/g, '')
-    .slice(0, 32);
-  let id = stem;
-  for (let count = 2; taken.includes(id); count++) id = `${stem}-${count}`;
-  return id;
 }

@@ -5,7 +5,7 @@ import { browserStore, download, pickFile } from '../files/browser-store.ts';
 import { keptDraft } from '../files/draft.ts';
 import { serverStore } from '../files/server-store.ts';
 import type { Store } from '../files/store.ts';
-import type { Action, Work } from '../model/work.ts';
+import type { Action, From, Work } from '../model/work.ts';
 
 export interface Files {
   readonly store: Store | undefined;
@@ -32,20 +32,14 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
   const [store, setStore] = useState<Store | undefined>(undefined);
   const [newer, setNewer] = useState<{ readonly text: string; readonly tag?: string } | undefined>(undefined);
   const tag = useRef<string | undefined>(undefined);
-  const example = useRef(false);
   const now = useRef(work);
   now.current = work;
-  if (work.saved === '' && example.current) {
-    example.current = false;
-    tag.current = undefined;
-  }
 
   const opened = useCallback(
-    (name: string, text: string, its: string | undefined, isExample: boolean): void => {
+    (name: string, text: string, its: string | undefined, from: From): void => {
       tag.current = its;
-      example.current = isExample;
       setNewer(undefined);
-      act({ do: 'open', name, text });
+      act({ do: 'open', name, from, text });
       const draft = keptDraft();
       if (draft !== undefined && draft.name === name && draft.text !== text && draft.saved === text)
         act({ do: 'write', text: draft.text });
@@ -68,12 +62,12 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
       try {
         if (first !== undefined) {
           const { name, text, tag: its } = await found.open(first);
-          if (!gone) opened(name, text, its, false);
+          if (!gone) opened(name, text, its, 'file');
         } else if (draft !== undefined && !found.examples.some(({ name }) => name === draft.name)) {
-          opened(draft.name, draft.saved, undefined, false);
+          opened(draft.name, draft.saved, undefined, 'file');
         } else {
           const { name, text } = await found.openExample(draft?.name ?? firstExample(found));
-          if (!gone) opened(name, text, undefined, true);
+          if (!gone) opened(name, text, undefined, 'example');
         }
       } catch (error) {
         failed(error);
@@ -94,7 +88,7 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
           else if (file.text === now.current.text) {
             tag.current = file.tag;
             act({ do: 'saved', text: file.text });
-          } else if (now.current.text === now.current.saved) opened(name, file.text, file.tag, false);
+          } else if (now.current.text === now.current.saved) opened(name, file.text, file.tag, 'file');
           else setNewer(file);
         }, failed);
       }),
@@ -102,15 +96,15 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
   );
 
   const save = async (): Promise<void> => {
-    const { name, text } = now.current;
+    const { name, text, from } = now.current;
     if (store === undefined) return;
-    if (store.kind === 'server' && (!store.writable || example.current)) {
+    if (store.kind === 'server' && (!store.writable || from === 'example')) {
       download(name, new Blob([text], { type: 'application/yaml' }));
       act({ do: 'saved', text });
       return;
     }
-    // A text of the person's own takes its own name on the first saving, and must not meet another file there.
-    const answer = await store.save(name, text, tag.current);
+    // What is in no file yet has no tag: it must not meet another file of its name.
+    const answer = await store.save(name, text, from === 'own' ? undefined : tag.current);
     if (answer.ok) {
       tag.current = answer.tag;
       act({ do: 'saved', text });
@@ -120,18 +114,19 @@ export function useFiles(work: Work, act: Dispatch<Action>): Files {
   return {
     store,
     open: (name) =>
-      store?.open(name).then((file) => opened(name, file.text, file.tag, false), failed) ?? Promise.resolve(),
+      store?.open(name).then((file) => opened(name, file.text, file.tag, 'file'), failed) ?? Promise.resolve(),
     openExample: (name) =>
-      store?.openExample(name).then((file) => opened(name, file.text, undefined, true), failed) ?? Promise.resolve(),
+      store?.openExample(name).then((file) => opened(name, file.text, undefined, 'example'), failed) ??
+      Promise.resolve(),
     pick: async () => {
       const file = await pickFile();
-      if (file !== undefined) opened(file.name, file.text, undefined, false);
+      if (file !== undefined) opened(file.name, file.text, undefined, 'file');
     },
     save,
-    isExample: example.current && work.text === work.saved,
+    isExample: work.from === 'example' && work.text === work.saved,
     newer: newer?.text,
     takeNewer: () => {
-      if (newer !== undefined) opened(now.current.name, newer.text, newer.tag, false);
+      if (newer !== undefined) opened(now.current.name, newer.text, newer.tag, 'file');
     },
     keepMine: () => {
       tag.current = newer?.tag;

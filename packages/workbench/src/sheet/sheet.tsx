@@ -1,17 +1,19 @@
 // The sheet: the cabinet drawn to scale from one side, its air washed by temperature at the time of the cursor.
 
-import { type Cabinet, formatQuantity, type UnitSystem } from '@stillair/engine';
-import { type KeyboardEvent, type PointerEvent, useRef } from 'preact/compat';
-import type { ShownDay } from '../engine/protocol.ts';
+import { type Cabinet, formatQuantity } from '@stillair/engine';
+import { useRef } from 'preact/compat';
+import { momentOf } from '../day/moment.ts';
 import { AirArrow } from './air-arrow.tsx';
+import { Dimensions } from './dimensions.tsx';
+import { baysOfStorey, isLying, leadsTo, sceneBox } from './in-view.ts';
 import { MachineFigure } from './machine-figure.tsx';
-import { canMove, type Shift, STILL } from './moves.ts';
+import { Pickable } from './pickable.tsx';
 import { type Area, axesOf, type Box, type FlatView, layPaper, type Paper } from './projection.ts';
+import type { DrawingProps, SheetProps } from './sheet-props.ts';
 import {
   airPlace,
   bayBox,
   bedBox,
-  boxOf,
   doorBox,
   frameBox,
   insideBox,
@@ -27,24 +29,6 @@ import { touchesIn } from './touching.ts';
 import { Trace } from './trace.tsx';
 import { useSize } from './use-size.ts';
 import { washOf } from './wash.ts';
-
-export interface SheetProps {
-  readonly cabinet: Cabinet;
-  readonly day: ShownDay;
-  readonly time: number;
-  readonly view: FlatView;
-  readonly units: UnitSystem;
-  readonly dark: boolean;
-  readonly picked?: string | undefined;
-  /** An option laid over it. */
-  readonly traced?: Cabinet | undefined;
-  /** Said above it when there is another beside it. */
-  readonly heading?: string | undefined;
-  /** Parts that remarks speak of, with the mark of the worst. */
-  readonly marked: Readonly<Record<string, string>>;
-  readonly onPick: (part: string | undefined) => void;
-  readonly onMove: (part: string, shift: Shift, phase: 'first' | 'more' | 'last') => void;
-}
 
 const MARGIN = 92;
 
@@ -88,21 +72,6 @@ export const viewNames: Readonly<Record<FlatView, string>> = {
   plan: 'seen from above',
 };
 
-/** Of the room around it that far is drawn, m; who sits further away stands at the edge, with the distance. */
-const SURROUND = 0.7;
-
-/** From above, the people around it belong into the picture. */
-function sceneBox(cabinet: Cabinet, view: FlatView): Box {
-  const outside = outsideBox(cabinet);
-  if (view !== 'plan') return outside;
-  const people = Object.values(cabinet.people).map(({ at }) => at);
-  const reach = (axis: 'x' | 'y', at: 0 | 1): [number, number] => [
-    Math.min(outside[axis][0], ...people.map((place) => Math.max(place[at], outside[axis][0] - SURROUND))),
-    Math.max(outside[axis][1], ...people.map((place) => Math.min(place[at], outside[axis][1] + SURROUND))),
-  ];
-  return { ...outside, x: reach('x', 0), y: reach('y', 1) };
-}
-
 function Hatches() {
   return (
     <defs>
@@ -116,13 +85,11 @@ function Hatches() {
   );
 }
 
-type DrawingProps = SheetProps & { readonly paper: Paper };
-
 function Drawing(props: DrawingProps) {
   const { cabinet, view, paper } = props;
   const outside = paper.area(outsideBox(cabinet));
   const inside = paper.area(insideBox(cabinet));
-  const bays = view === 'plan' ? baysOfLevel(cabinet, props.picked) : Object.keys(cabinet.bays);
+  const bays = view === 'plan' ? baysOfStorey(cabinet, props.picked) : Object.keys(cabinet.bays);
   return (
     <>
       <path className="carcass" d={`${ring(outside)}${ring(inside)}`} fillRule="evenodd" fill="url(#wood)" />
@@ -130,7 +97,7 @@ function Drawing(props: DrawingProps) {
         <Bay key={bay} {...props} bay={bay} />
       ))}
       {cabinet.partitions.map(({ id, bays: both }, at) =>
-        both.some((bay) => bays.includes(bay)) && !(view === 'plan' && isFlat(cabinet, at)) ? (
+        both.some((bay) => bays.includes(bay)) && !(view === 'plan' && isLying(cabinet, at)) ? (
           <Pickable key={id} {...props} part={`partitions.${id}`} label={`board ${id}`}>
             <rect className="board" {...plain(paper.area(partitionBox(cabinet, at)))} fill="url(#wood)" />
           </Pickable>
@@ -160,7 +127,7 @@ function Drawing(props: DrawingProps) {
           <Sensor key={id} {...props} sensor={id} />
         ))}
       {Object.keys(cabinet.paths)
-        .filter((id) => touches(cabinet, id, bays))
+        .filter((id) => leadsTo(cabinet, id, bays))
         .map((id) => (
           <Air key={id} {...props} path={id} />
         ))}
@@ -169,25 +136,6 @@ function Drawing(props: DrawingProps) {
       <Dimensions {...props} outside={outside} />
     </>
   );
-}
-
-/** From above one storey is seen: that of the picked part, else the lowest. */
-function baysOfLevel(cabinet: Cabinet, picked: string | undefined): readonly string[] {
-  const ids = Object.keys(cabinet.bays);
-  const box = picked === undefined || picked.startsWith('people.') ? undefined : boxOf(cabinet, picked);
-  const height = box === undefined ? Math.min(...ids.map((id) => cabinet.bays[id]!.z[1])) : (box.z[0] + box.z[1]) / 2;
-  const here = ids.filter((id) => cabinet.bays[id]!.z[0] <= height && height <= cabinet.bays[id]!.z[1]);
-  return here.length > 0 ? here : ids;
-}
-
-function isFlat(cabinet: Cabinet, at: number): boolean {
-  const { x, z } = partitionBox(cabinet, at);
-  return x[1] - x[0] > z[1] - z[0];
-}
-
-function touches({ paths }: Cabinet, id: string, bays: readonly string[]): boolean {
-  const { from, to } = paths[id]!;
-  return bays.includes(from) || bays.includes(to);
 }
 
 /** Pixels below which two labels of a bay would run into each other. */
@@ -336,40 +284,6 @@ function Person(props: DrawingProps & { readonly person: string }) {
   );
 }
 
-/** Width and height of the carcass from outside, as a drawing office gives them. */
-function Dimensions({ cabinet, view, units, outside }: DrawingProps & { readonly outside: Area }) {
-  const { right, up } = axesOf[view];
-  const box = outsideBox(cabinet);
-  const text = (axis: 'x' | 'y' | 'z'): string => formatQuantity('length', box[axis][1] - box[axis][0], units);
-  const { left, top, width, height } = outside;
-  const below = top + height + 44;
-  const beside = left - 44;
-  return (
-    <g className="dimensions" aria-hidden="true">
-      <path
-        d={`M${left} ${top + height + 6}V${below + 6}M${left + width} ${top + height + 6}V${below + 6}M${left} ${below}H${left + width}`}
-      />
-      <path
-        className="ends"
-        d={`M${left + 9} ${below - 3}L${left} ${below}L${left + 9} ${below + 3}ZM${left + width - 9} ${below - 3}L${left + width} ${below}L${left + width - 9} ${below + 3}Z`}
-      />
-      <text x={left + width / 2} y={below - 6} textAnchor="middle">
-        {text(right)}
-      </text>
-      <path
-        d={`M${left - 6} ${top}H${beside - 6}M${left - 6} ${top + height}H${beside - 6}M${beside} ${top}V${top + height}`}
-      />
-      <path
-        className="ends"
-        d={`M${beside - 3} ${top + 9}L${beside} ${top}L${beside + 3} ${top + 9}ZM${beside - 3} ${top + height - 9}L${beside} ${top + height}L${beside + 3} ${top + height - 9}Z`}
-      />
-      <text transform={`translate(${beside - 6} ${top + height / 2}) rotate(-90)`} textAnchor="middle">
-        {text(up)}
-      </text>
-    </g>
-  );
-}
-
 function areaOf(paper: Paper, box: Box | undefined): Area | undefined {
   return box === undefined ? undefined : paper.area(box);
 }
@@ -400,110 +314,6 @@ function Name({ area, text }: { readonly area: Area; readonly text: string }) {
       {text}
     </text>
   );
-}
-
-type PickableProps = DrawingProps & {
-  readonly part: string;
-  readonly label: string;
-  readonly outlineOnly?: boolean;
-  readonly children: React.ReactNode;
-};
-
-/** A part that can be picked with pointer or keyboard, and moved if its kind can be. */
-function Pickable({
-  part,
-  label,
-  picked,
-  marked,
-  onPick,
-  onMove,
-  paper,
-  view,
-  cabinet,
-  outlineOnly,
-  children,
-}: PickableProps) {
-  const grip = useRef<{ x: number; y: number; moved: boolean } | undefined>(undefined);
-  const movable = canMove(part);
-  const { right, up } = axesOf[view];
-  const shiftOf = (rightwards: number, upwards: number): Shift => ({ ...STILL, [right]: rightwards, [up]: upwards });
-  const snapped = (metres: number): number => Math.round(metres * 1000) / 1000;
-
-  const down = (event: PointerEvent<SVGGElement>): void => {
-    if (event.button !== 0) return;
-    onPick(part);
-    if (!movable) return;
-    event.currentTarget.setPointerCapture(event.pointerId);
-    grip.current = { x: event.clientX, y: event.clientY, moved: false };
-  };
-  const move = (event: PointerEvent<SVGGElement>, phase: 'more' | 'last'): void => {
-    const held = grip.current;
-    if (held === undefined) return;
-    const [dx, dy] = [event.clientX - held.x, held.y - event.clientY];
-    if (!held.moved && Math.hypot(dx, dy) < 3) return;
-    const shift = shiftOf(snapped(paper.metres(dx)), snapped(paper.metres(dy)));
-    onMove(part, shift, held.moved ? phase : 'first');
-    held.moved = true;
-  };
-  const key = (event: KeyboardEvent<SVGGElement>): void => {
-    if (event.key === 'Enter' || event.key === ' ') {
-      event.preventDefault();
-      onPick(part);
-      return;
-    }
-    const step = (event.shiftKey ? 10 : 1) / 1000;
-    const steps: Readonly<Record<string, readonly [number, number]>> = {
-      ArrowLeft: [-step, 0],
-      ArrowRight: [step, 0],
-      ArrowDown: [0, -step],
-      ArrowUp: [0, step],
-    };
-    const by = steps[event.key];
-    if (by === undefined || !movable || picked !== part) return;
-    event.preventDefault();
-    onMove(part, shiftOf(...by), 'first');
-    onMove(part, STILL, 'last');
-  };
-  const box = picked === part ? boxOf(cabinet, part) : undefined;
-  const outline = box === undefined ? undefined : paper.area(box);
-  return (
-    <g
-      className={`part${movable ? ' movable' : ''}${outlineOnly === true ? ' outline-only' : ''}`}
-      data-part={part}
-      data-mark={marked[part]}
-      role="button"
-      // An attribute of SVG: written small, or it is none.
-      tabindex={0}
-      aria-label={marked[part] === undefined ? label : `${label}; ${marked[part]}`}
-      aria-pressed={picked === part}
-      onPointerDown={down}
-      onPointerMove={(event) => move(event, 'more')}
-      onPointerUp={(event) => {
-        move(event, 'last');
-        grip.current = undefined;
-      }}
-      onPointerCancel={() => {
-        grip.current = undefined;
-      }}
-      onKeyDown={key}
-    >
-      {children}
-      {outline && (
-        <rect
-          className="picked"
-          x={outline.left - 4}
-          y={outline.top - 4}
-          width={outline.width + 8}
-          height={outline.height + 8}
-        />
-      )}
-    </g>
-  );
-}
-
-function momentOf({ sheet: { times } }: ShownDay, time: number): number {
-  const last = times.length - 1;
-  return Math.min(last, Math.max(0, Math.round((time / times[last]!) * last)));
 }
 
 function ring({ left, top, width, height }: Area): string {

@@ -1,6 +1,7 @@
 // The cabinet as solids for the 3-D view: the same boxes as on the sheet, with how they look.
 
 import type { Cabinet } from '@stillair/engine';
+import { momentOf } from '../day/moment.ts';
 import type { ShownDay } from '../engine/protocol.ts';
 import type { Box } from '../sheet/projection.ts';
 import { bayBox, bedBox, doorBox, insideBox, machineParts, outsideBox, partitionBox } from '../sheet/solids.ts';
@@ -41,10 +42,8 @@ export function solidsOf(cabinet: Cabinet, day: ShownDay, time: number): readonl
   ];
 }
 
-function warmest({ sheet }: ShownDay, bay: string, time: number): number {
-  const last = sheet.times.length - 1;
-  const at = Math.min(last, Math.max(0, Math.round((time / sheet.times[last]!) * last)));
-  return Math.max(...(sheet.bays[bay] ?? [[293]]).map((zone) => zone[at]!));
+function warmest(day: ShownDay, bay: string, time: number): number {
+  return Math.max(...(day.sheet.bays[bay] ?? [[293]]).map((zone) => zone[momentOf(day, time)]!));
 }
 
 /** The carcass without its front, so that one sees into it. */

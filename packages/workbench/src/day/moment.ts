@@ -1,0 +1,8 @@
+// The moment of a day that stands nearest to a time.
+
+import type { ShownDay } from '../engine/protocol.ts';
+
+export function momentOf({ sheet: { times } }: ShownDay, time: number): number {
+  const last = times.length - 1;
+  return Math.min(last, Math.max(0, Math.round((time / times[last]!) * last)));
+}

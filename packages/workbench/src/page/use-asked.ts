@@ -1,0 +1,73 @@
+// What the page asks of the engine only while somebody looks at it: words for the editor, keys of a part, an option.
+
+import { type Dispatch, useEffect, useRef, useState } from 'preact/compat';
+import type { Field, Look, Vocabulary } from '../engine/protocol.ts';
+import type { Action, Work } from '../model/work.ts';
+import { splitOnce } from '../sheet/solids.ts';
+import type { EngineRef } from './use-engine.ts';
+
+/** Words for the editor, once it is open. */
+export function useWords(work: Work, engine: EngineRef): Vocabulary | undefined {
+  const [words, setWords] = useState<Vocabulary | undefined>(undefined);
+  const open = work.panes.includes('text');
+  const { look, text } = work;
+  const latest = useRef(text);
+  latest.current = text;
+  useEffect(() => {
+    if (open && look !== undefined)
+      void engine.current?.words(latest.current).then(({ vocabulary }) => setWords(vocabulary));
+  }, [open, look, engine]);
+  return words;
+}
+
+/** The option that is laid over the sheet or beside it, drawn and answered. */
+export function useTraced(work: Work, engine: EngineRef, act: Dispatch<Action>): Look | undefined {
+  const [seen, setSeen] = useState<Look | undefined>(undefined);
+  const { look, text, units } = work;
+  const option = work.traced?.option;
+  const latest = useRef(text);
+  latest.current = text;
+  useEffect(() => {
+    setSeen(undefined);
+    if (option === undefined || look === undefined) return undefined;
+    let late = false;
+    void engine.current?.option(latest.current, option, units).then((answer) => {
+      if (late) return;
+      if (answer.kind === 'looked') setSeen(answer);
+      else
+        act({
+          do: 'notice',
+          text: `${option} cannot be drawn: ${answer.complaints[0]?.what ?? 'its edits cannot be done'}`,
+        });
+    });
+    return () => {
+      late = true;
+    };
+  }, [option, look, units, engine, act]);
+  return option === undefined ? undefined : seen;
+}
+
+/** Keys of the picked part, while they are shown. */
+export function useFields(work: Work, engine: EngineRef): readonly Field[] {
+  const [fields, setFields] = useState<readonly Field[]>([]);
+  const { picked, text, panes } = work;
+  const path = picked === undefined || !panes.includes('part') ? undefined : pathInFile(picked);
+  useEffect(() => {
+    if (path === undefined) return undefined;
+    let late = false;
+    void engine.current?.inspect(text, path).then((answer) => {
+      if (!late) setFields(answer.fields);
+    });
+    return () => {
+      late = true;
+    };
+  }, [path, text, engine]);
+  return path === undefined ? [] : fields;
+}
+
+/** Doors and boards stand elsewhere in the file than in the cabinet. */
+function pathInFile(part: string): string {
+  const [group, id] = splitOnce(part);
+  if (group === 'doors') return `cabinet.doors.${id}`;
+  return group === 'partitions' ? `shelves.${id}` : part;
+}
