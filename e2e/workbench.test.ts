@@ -143,6 +143,17 @@ describe('changing', () => {
     await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(false);
   });
 
+  journey('a part of the catalogue is added, stands on the sheet, and is picked', async ({ page }) => {
+    await page.getByRole('button', { name: 'Part', exact: true }).click();
+    await page.getByText('Add a part').click();
+    await page.getByLabel('what').selectOption('thermometer');
+    await page.getByLabel('in bay').selectOption({ index: 0 });
+    await page.getByRole('button', { name: 'Add it' }).click();
+    await expect
+      .poll(() => page.locator('[data-part="sensors.thermometer"]').getAttribute('aria-pressed'))
+      .toBe('true');
+  });
+
   journey('the time cursor tints the sheet anew', async ({ page }) => {
     await page.getByRole('button', { name: 'Day', exact: true }).click();
     const cursor = page.getByRole('slider', { name: 'time of day shown on the sheet' });
@@ -220,7 +231,7 @@ describe('for everyone', () => {
         await page.getByRole('button', { name, exact: true }).click();
       await page.locator('[data-part^="machines."]').first().focus();
       await page.keyboard.press('Enter');
-      await page.waitForSelector('.field');
+      await page.waitForSelector('.part-pane form .field');
       await page.locator('.remark .head').first().click();
       await look('all unfolded');
       await page.getByRole('button', { name: /^paper/ }).click();

@@ -68,7 +68,7 @@ export type { Analysis, NetworkFile, NetworkRun } from './network/read-network.t
 export { readNetwork } from './network/read-network.ts';
 export { writeNetwork } from './network/write-network.ts';
 export type { Band, Bar, Level, Line, Mark, Panel, Pen, Strip, Wording } from './papers/day-panels.ts';
-export { dayPanels, dayStrips } from './papers/day-panels.ts';
+export { dashes, dayPanels, dayStrips } from './papers/day-panels.ts';
 export { dayPicture } from './papers/day-picture.ts';
 export type { DayColumn, DayRow, DayTable } from './papers/day-table.ts';
 export { dayTable } from './papers/day-table.ts';

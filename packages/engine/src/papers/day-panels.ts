@@ -11,6 +11,15 @@ import { type Points, straightTrace, temperatureTrace } from './trace.ts';
 /** How a line is told from the others without colour. */
 export type Pen = 'solid' | 'dashed' | 'dotted' | 'dash-dot' | 'long-dash';
 
+/** Strokes and gaps of each pen, in pixels. */
+export const dashes: Readonly<Record<Pen, string | undefined>> = {
+  solid: undefined,
+  dashed: '7 3',
+  dotted: '1.5 3',
+  'dash-dot': '9 3 2 3',
+  'long-dash': '18 4',
+};
+
 export interface Line {
   readonly label: string;
   readonly pen: Pen;

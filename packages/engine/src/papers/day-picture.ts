@@ -5,6 +5,7 @@ import type { DayRun } from '../trades/measure.ts';
 import { formatClock } from '../units/format.ts';
 import {
   type Band,
+  dashes,
   dayPanels,
   dayStrips,
   type Level,
@@ -33,14 +34,6 @@ const faint = '#6d6a62';
 const hairline = '#dedacd';
 /** Reads as darker than ink's neighbours in greys too, and apart from them for red-green colour blindness. */
 const accent = '#b23a0e';
-
-const dashes: Readonly<Record<Pen, string | undefined>> = {
-  solid: undefined,
-  dashed: '7 3',
-  dotted: '1.5 3',
-  'dash-dot': '9 3 2 3',
-  'long-dash': '18 4',
-};
 
 const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}
 .title{font-size:20px}.faint{fill:${faint}}.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:${faint};font-variant-numeric:tabular-nums}

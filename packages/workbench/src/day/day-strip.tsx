@@ -1,6 +1,6 @@
 // The foot of the page: what happens over the day, and a time cursor that tints the sheet.
 
-import { type Band, formatClock, type Line, type Panel, type Pen, type Strip } from '@stillair/engine';
+import { type Band, dashes, formatClock, type Line, type Panel, type Strip } from '@stillair/engine';
 import { type KeyboardEvent, type PointerEvent, useRef } from 'preact/compat';
 import type { ShownDay } from '../engine/protocol.ts';
 import { useSize } from '../sheet/use-size.ts';
@@ -19,14 +19,6 @@ const RIGHT = 118;
 const STRIP = 16;
 const PANEL = 92;
 const GAP = 26;
-
-const dashes: Readonly<Record<Pen, string | undefined>> = {
-  solid: undefined,
-  dashed: '7 3',
-  dotted: '1.5 3',
-  'dash-dot': '9 3 2 3',
-  'long-dash': '18 4',
-};
 
 export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
   const frame = useRef<HTMLDivElement>(null);

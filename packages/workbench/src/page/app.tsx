@@ -121,14 +121,17 @@ export function App() {
             />
           </Suspense>
         )}
-        {has('part') && work.picked !== undefined && (
+        {has('part') && look !== undefined && (
           <PartPane
             part={work.picked}
+            cabinet={look.cabinet}
+            vocabulary={words}
             fields={fields}
             findings={findings.filter((finding) => finding.verdict !== 'told' && partOf(finding) === work.picked)}
             units={work.units}
             days={days}
             onEdit={(edits) => void edit(edits)}
+            onAdd={(edits, part) => void edit(edits).then(() => act({ do: 'pick', part }))}
             onFinding={(finding) => {
               act({ do: 'unfold', finding: finding.id });
               point(finding);

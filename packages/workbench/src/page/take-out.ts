@@ -37,7 +37,7 @@ export function drawingAsSvg(): string | undefined {
   return new XMLSerializer().serializeToString(copy);
 }
 
-export async function takeSvg(name: string): Promise<void> {
+export function takeSvg(name: string): void {
   const text = drawingAsSvg();
   if (text !== undefined) download(`${stemOf(name)}.svg`, new Blob([text], { type: 'image/svg+xml' }));
 }

@@ -151,7 +151,7 @@ export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
       <details className="take-out">
         <summary>Take out</summary>
         <div>
-          <button type="button" onClick={() => void takeSvg(work.name)}>
+          <button type="button" onClick={() => takeSvg(work.name)}>
             drawing as SVG
           </button>
           <button type="button" onClick={() => void takePng(work.name)}>

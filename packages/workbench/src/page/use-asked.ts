@@ -6,10 +6,10 @@ import type { Action, Work } from '../model/work.ts';
 import { splitOnce } from '../sheet/solids.ts';
 import type { EngineRef } from './use-engine.ts';
 
-/** Words for the editor, once it is open. */
+/** Words for the editor and names to add parts by, while one of the two is open. */
 export function useWords(work: Work, engine: EngineRef): Vocabulary | undefined {
   const [words, setWords] = useState<Vocabulary | undefined>(undefined);
-  const open = work.panes.includes('text');
+  const open = work.panes.includes('text') || work.panes.includes('part');
   const { look, text } = work;
   const latest = useRef(text);
   latest.current = text;

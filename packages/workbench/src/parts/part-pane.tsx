@@ -1,34 +1,54 @@
 // The part that is picked: its keys as they stand in the file, each with its meaning and, where nothing is written, what is taken.
 
-import type { Edit, Finding, UnitSystem } from '@stillair/engine';
+import type { Cabinet, Edit, Finding, UnitSystem } from '@stillair/engine';
 import { useEffect, useId, useState } from 'preact/compat';
-import type { Field } from '../engine/protocol.ts';
+import type { Field, Vocabulary } from '../engine/protocol.ts';
 import { placeText, valueText } from '../remarks/finding-text.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
+import { AddPart, type AddPartProps } from './add-part.tsx';
 
 export interface PartPaneProps {
-  readonly part: string;
+  /** The one that is picked. */
+  readonly part: string | undefined;
+  readonly cabinet: Cabinet;
+  readonly vocabulary: Vocabulary | undefined;
   readonly fields: readonly Field[];
   readonly findings: readonly Finding[];
   readonly units: UnitSystem;
   readonly days: number;
   readonly onEdit: (edits: readonly Edit[]) => void;
+  readonly onAdd: AddPartProps['onAdd'];
   readonly onFinding: (finding: Finding) => void;
   readonly onClose: () => void;
 }
 
-export function PartPane({ part, fields, findings, units, days, onEdit, onFinding, onClose }: PartPaneProps) {
-  const [all, setAll] = useState(false);
-  const shown = all ? fields : fields.filter(({ written, editable }) => written !== undefined || editable).slice(0, 12);
-  const hidden = fields.length - shown.length;
+export function PartPane(props: PartPaneProps) {
+  const { part, cabinet, vocabulary, onAdd, onClose } = props;
   return (
     <section className="part-pane" aria-labelledby="part-title">
       <div className="part-head">
-        <h2 id="part-title">{part.replaceAll('.', ' · ')}</h2>
+        <h2 id="part-title">{part === undefined ? 'Parts' : part.replaceAll('.', ' · ')}</h2>
         <button type="button" className="quiet" onClick={onClose}>
           close
         </button>
       </div>
+      <AddPart cabinet={cabinet} vocabulary={vocabulary} onAdd={onAdd} />
+      {part === undefined ? <p>Pick a part on the sheet to see its keys.</p> : <PickedPart {...props} />}
+    </section>
+  );
+}
+
+/** Keys shown before the rest is asked for. */
+const FIRST_KEYS = 12;
+
+function PickedPart({ fields, findings, units, days, onEdit, onFinding }: PartPaneProps) {
+  const [all, setAll] = useState(false);
+  const shown = all
+    ? fields
+    : fields.filter(({ written, editable }) => written !== undefined || editable).slice(0, FIRST_KEYS);
+  const hidden = fields.length - shown.length;
+  return (
+    <>
       <form onSubmit={(event) => event.preventDefault()}>
         {shown.map((field) => (
           <FieldRow key={field.path} field={field} onEdit={onEdit} />
@@ -52,7 +72,7 @@ export function PartPane({ part, fields, findings, units, days, onEdit, onFindin
           </li>
         ))}
       </ul>
-    </section>
+    </>
   );
 }
 
