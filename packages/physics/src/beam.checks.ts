@@ -2,20 +2,9 @@ import { pointSag, simpleBeam, spreadSag } from './beam.ts';
 import { beamFrequency, sagFrequency } from './beam-frequency.ts';
 import { finalSag } from './creep.ts';
 import { plywoodStiffness } from './cross-ply.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 import { bendingSection } from './section.ts';
 import { plywoodEmbedment } from './shelf-pin.ts';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 const roark = 'Roark’s Formulas for Stress and Strain, table 8.1';
 const handbook = 'Handbook of Finnish Plywood, mean bending stiffness by EN 789 and EN 1058';

@@ -10,21 +10,10 @@ import {
   purgeTime,
   settledConcentration,
 } from './dilution.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 
 const hour = 3600;
 const empty: MixedZone = { volume: 1, source: 0, supply: 0, supplied: 0, cleaning: 0, deposition: 0 };
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 /** Air changes an hour; minutes to remove 90, 99 and 99.9 percent. */
 const purge = [

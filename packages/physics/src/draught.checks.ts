@@ -1,20 +1,9 @@
 import { airDensity } from './air.ts';
 import { ROUND_JET_DECAY, roundJetCore, roundJetVelocity, slotJetVelocity } from './jet.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 import { draughtThreshold, partFilm, richardsonNumber } from './part-cooling.ts';
 import { firePlume, roomPlume, virtualOrigin } from './plume.ts';
 import { captureVelocity, sinkVelocity } from './sink.ts';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 const roomK = 298.15;
 const heskestad = 'Heskestad plume as in NIST SP 1026, evaluated by an independent script';

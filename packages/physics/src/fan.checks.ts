@@ -2,7 +2,7 @@ import { type CurvePoint, curveAt, curveSlope, monotoneCurve, straightCurve } fr
 import { affinity, fanNoise, genericFanPoints } from './fan.ts';
 import { curvePathFlow, quadraticPathFlow } from './fan-path.ts';
 import { operatingPoints } from './operating-point.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 
 const pchip = 'PCHIP of a general-purpose numerical library (SciPy 1.17.1)';
 
@@ -43,17 +43,6 @@ const linear = 1500 + 240;
 const quadratic = 50_000 + ((3.2 + 2.4) * 1.2) / (2 * 0.00502655 ** 2);
 const filterPoint = 'fan, filter, duct and silencer in series: closed form, by an independent script';
 const flow = () => quadraticPathFlow(72, 1400 + linear, 175_000 + quadratic);
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 export const checks: readonly OutsideCheck[] = [
   ...shapes.map(([shape, at, expected]) =>

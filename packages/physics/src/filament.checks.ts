@@ -3,21 +3,10 @@
 import { bendStrain, filamentLength } from './filament.ts';
 import { clampedBuckling, rodMoment } from './filament-gap.ts';
 import { pullAfterBends } from './filament-path.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 
 const LENGTHS = 'a printed guide: a spool of 1 kg holds 327.4 to almost 400 m of 1.75 mm, 123.4 to 150.7 m of 2.85 mm';
 const HOLDING = 'holding factor of a rope round a post, as engineering tables print it (Euler and Eytelwein)';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 /** Friction and turns, and the factor as printed. */
 const holding = [

@@ -5,18 +5,7 @@ import { hotBoxAir, openingAir } from './fire-air.ts';
 import { fireGrowth, growingFire, timeToPower } from './fire-growth.ts';
 import { glassFallsOut } from './glass-in-fire.ts';
 import { type HeatDetectorClass, heatDetectorFor, heatDetectors } from './heat-detector.ts';
-import type { OutsideCheck } from './outside-check.ts';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
+import { check, type OutsideCheck } from './outside-check.ts';
 
 const WALTERS =
   'Walters, Hackett, Lyon, Fire Mater. 24 (2000) 245, table 3, measured, made net by 21.82 MJ/kg of hydrogen';

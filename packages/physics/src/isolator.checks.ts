@@ -5,19 +5,8 @@ import {
   padStiffness,
   transmissibility,
 } from './isolator.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 import { twoMassFrequencies } from './two-masses.ts';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 const page =
   'vibration isolation page that cites ASHRAE Applications and ISO 2017-1 (reuven.tools): 25 mm, 25 Hz, ζ 0.05';

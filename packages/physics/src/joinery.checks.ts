@@ -1,18 +1,7 @@
 import { skinPanels } from './box-panels.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 import { joinersHours, priceAt } from './print-cost.ts';
 import { partsInLength, type SheetPart, sheetsFor } from './sheet-cutting.ts';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 const TRAP = 'trap of the joiner’s trade: the kerf is lost between parts';
 const TRADE = 'common practice of joiners';

@@ -9,7 +9,7 @@ import { flickerBound, flickerIndex, percentFlicker, pulseBanding, rippleBanding
 import { areaIlluminance, lambertianIlluminance, pointIlluminance, stripIlluminance } from './illuminance.ts';
 import { cavityMultiplier, fluxForIlluminance, interreflect } from './interreflection.ts';
 import { lampHeat } from './lamp-heat.ts';
-import type { Knowledge, OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 import { cornerViewFactor, parallelViewFactor } from './view-factors.ts';
 
 const INTEGRAL = 'numerical integral over the face (SciPy 1.17.1), by an independent script';
@@ -17,17 +17,6 @@ const SHARES = 'reflections summed to the end, by an independent script';
 const METERS = 'ISO 2720:1974 (C = 250 lx s, K = 12.5 cd s/m²), as an encyclopaedia tabulates exposure values';
 const IEEE = 'IEEE Std 1789-2015, 8.1.1';
 const WAVES = '200 001 samples of a period, by an independent script';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: Knowledge,
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 const wave = (shape: (phase: number) => number): number[] =>
   Array.from({ length: 20_000 }, (_, i) => shape((i + 0.5) / 20_000));

@@ -1,20 +1,9 @@
 // The mains side against the values that codes and their commentaries print.
 
 import { CONTINUOUS_TIME, continuousCurrent, leakageBudget, lineCurrent, magneticBand } from './mains.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 
 const CONTINUOUS = 'NEC 210.19(A) and 210.20(A): 125 % of a continuous load, quoted by commentaries';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 export const checks: readonly OutsideCheck[] = [
   check('continuous current on 15 A', 'continuousCurrent', CONTINUOUS, 'second-hand', 12, 'A', 1e-9, () =>

@@ -32,3 +32,15 @@ export interface OutsideCheck {
   /** Computes the value with this program. */
   readonly got: () => number;
 }
+
+/** One such comparison written as a row. */
+export const check = (
+  what: string,
+  formula: string,
+  source: string,
+  known: Knowledge,
+  expected: number,
+  unit: string,
+  tolerance: number,
+  got: () => number,
+): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });

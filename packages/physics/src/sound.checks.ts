@@ -1,6 +1,6 @@
 // Sound against printed values: tables, worked examples and the texts that quote them.
 
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 import { boxInsertionLoss, buildUp } from './sound-enclosure.ts';
 import { fanOctaves } from './sound-fan.ts';
 import { aLevel, exactOctaveBands } from './sound-level.ts';
@@ -9,17 +9,6 @@ import { compositeLoss, criticalFrequency, doubleLeafResonance, panelOctaves } f
 import { noiseRating, ratingCurve } from './sound-rating.ts';
 import { eyringTime, powerFromPressure, reverberationTime, roomConstant, roomTransfer } from './sound-room.ts';
 import { slitTransmission } from './sound-slit.ts';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 

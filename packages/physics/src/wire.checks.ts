@@ -1,7 +1,7 @@
 // Copper and what it may carry against printed tables of conductors, cords and ambient factors.
 
 import { ICE_POINT } from './constants.ts';
-import type { OutsideCheck } from './outside-check.ts';
+import { check, type OutsideCheck } from './outside-check.ts';
 import {
   ambientFactor,
   copperFactor,
@@ -84,17 +84,6 @@ const classOne = [
   [2.5, 7.41],
   [4, 4.61],
 ] as const;
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 export const checks: readonly OutsideCheck[] = [
   ...solid.map(([gauge, ohm]) =>
