@@ -34,6 +34,16 @@ describe('configuration factors', () => {
     );
   });
 
+  it('cross: the factor of a disk is the integral of cos² over it', () => {
+    const [radius, distance, rings] = [0.13, 0.09, 4000];
+    let factor = 0;
+    for (let ring = 0; ring < rings; ring += 1) {
+      const r = ((ring + 0.5) * radius) / rings;
+      factor += (distance ** 2 * 2 * r * (radius / rings)) / (distance ** 2 + r ** 2) ** 2;
+    }
+    expect(factorToDisk(radius, distance)).toBeCloseTo(factor, 6);
+  });
+
   it('cross: a polygon of many corners has the factor of its disk', () => {
     const ring = Array.from({ length: 720 }, (_, i): Vector => {
       const angle = (i * Math.PI) / 360;
@@ -97,11 +107,13 @@ describe('configuration factors', () => {
   it('limit: a quarter of the sky is a quarter', () => {
     expect(factorToParallelCorner(1e5, 1e5, 1)).toBeCloseTo(0.25, 4);
     expect(factorToDisk(1e5, 1)).toBeCloseTo(1, 9);
+    expect(factorToDisk(0.1, 0)).toBe(1);
     expect(factorToUprightCorner(1e5, 1e5, 1e-3)).toBeCloseTo(0.25, 4);
   });
 
   it('refuses rectangles without extent', () => {
     expect(() => factorToDisk(0, 1)).toThrow('radius is 0');
+    expect(() => factorToDisk(1, -1)).toThrow('distance is -1');
     expect(() => factorToParallelCorner(1, Number.NaN, 1)).toThrow('depth is NaN');
     expect(() => factorToUprightCorner(1, 1, -1)).toThrow('distance is -1');
   });

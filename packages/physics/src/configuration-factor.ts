@@ -1,7 +1,7 @@
 // How much of what a small flat element sees is a given face: closed forms. The other way round the same number is the share
 // of its light that a small diffuse emitter sends there.
 
-import { mustBePositive } from './argument.ts';
+import { mustBePositive, mustNotBeNegative } from './argument.ts';
 
 /** Place or direction: x, y, z. */
 export type Vector = readonly [x: number, y: number, z: number];
@@ -12,12 +12,13 @@ export type Vector = readonly [x: number, y: number, z: number];
  *     F = R²/(R² + h²)
  *
  * @param radius - R, m, above 0.
- * @param distance - h, m, above 0.
+ * @param distance - h, m, 0 or more.
  * @returns F, 0 to 1.
- * @throws RangeError when an argument is not above 0.
+ * @throws RangeError when an argument lies outside its bounds.
  *
  * @remarks
- * Valid: diffuse light, nothing between. Source: J. R. Howell, catalogue of configuration factors, B-10. Checked: formula (memory).
+ * Valid: diffuse light or heat, nothing between. Source: J. R. Howell, A Catalog of Radiation Heat Transfer Configuration
+ * Factors, plane element to a coaxial disk. Checked: formula (memory).
  *
  * @example A disk as far as it is wide, from its middle
  * ```ts
@@ -26,7 +27,7 @@ export type Vector = readonly [x: number, y: number, z: number];
  */
 export function factorToDisk(radius: number, distance: number): number {
   mustBePositive('factorToDisk', 'radius', radius);
-  mustBePositive('factorToDisk', 'distance', distance);
+  mustNotBeNegative('factorToDisk', 'distance', distance);
   return radius ** 2 / (radius ** 2 + distance ** 2);
 }
 

@@ -276,7 +276,6 @@ export {
   type PrintedMaterial,
   type PrintedName,
   printedMaterials,
-  viewOfDisk,
 } from './printed-part.ts';
 export { blackEmission, parallelExchange, radiationFilm, radiationToRoom } from './radiation.ts';
 export { type FaceRadiation, type RadiatingFace, radiosity } from './radiosity.ts';

@@ -58,6 +58,16 @@ export const checks: readonly OutsideCheck[] = [
       factorToDisk(ratio, 1),
     ),
   ),
+  check(
+    'a disk as far away as its radius',
+    'factorToDisk',
+    'J. R. Howell, A Catalog of Radiation Heat Transfer Configuration Factors, plane element to a coaxial disk',
+    'memory',
+    0.5,
+    '-',
+    1e-12,
+    () => factorToDisk(0.1, 0.1),
+  ),
   ...(
     [
       [0.1, 0.1, 0.003141],

@@ -1,6 +1,6 @@
 import { armFrequency, armStiffness } from './camera-arm.ts';
 import type { OutsideCheck } from './outside-check.ts';
-import { creepLimit, type PrintedName, printedMaterials, viewOfDisk } from './printed-part.ts';
+import { creepLimit, type PrintedName, printedMaterials } from './printed-part.ts';
 
 const practice = 'printed parts under load: PLA fails from 50, PETG from 65, ABS from 85 °C';
 
@@ -41,16 +41,6 @@ export const checks: readonly OutsideCheck[] = [
       got: () => printedMaterials[name].glassTransition - 273.15,
     }),
   ),
-  {
-    what: 'a disk as far away as its radius',
-    formula: 'viewOfDisk',
-    source: 'J. R. Howell, A Catalog of Radiation Heat Transfer Configuration Factors, B-11',
-    known: 'memory',
-    expected: 0.5,
-    unit: '-',
-    tolerance: 1e-12,
-    got: () => viewOfDisk(0.1, 0.1),
-  },
   {
     what: 'deflection of a cantilever under an end load: P L³/(3 E I)',
     formula: 'armStiffness',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { besideBed, creepLimit, printedMaterials, viewOfDisk } from './printed-part.ts';
+import { besideBed, creepLimit, printedMaterials } from './printed-part.ts';
 
 describe('creepLimit', () => {
   it('property: every limit lies below its glass transition', () => {
@@ -9,22 +9,6 @@ describe('creepLimit', () => {
 
   it('refuses a glass transition of 0 K', () => {
     expect(() => creepLimit(0)).toThrow('creepLimit: glassTransition is 0');
-  });
-});
-
-describe('viewOfDisk', () => {
-  it('cross: the integral of cos² over the disk', () => {
-    const [radius, distance, rings] = [0.13, 0.09, 4000];
-    let view = 0;
-    for (let ring = 0; ring < rings; ring += 1) {
-      const r = ((ring + 0.5) * radius) / rings;
-      view += (distance ** 2 * 2 * r * (radius / rings)) / (distance ** 2 + r ** 2) ** 2;
-    }
-    expect(viewOfDisk(radius, distance)).toBeCloseTo(view, 6);
-  });
-
-  it('limit: touching it sees nothing else', () => {
-    expect(viewOfDisk(0.1, 0)).toBe(1);
   });
 });
 

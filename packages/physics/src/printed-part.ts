@@ -53,32 +53,11 @@ export function creepLimit(glassTransition: number): number {
 }
 
 /**
- * View factor from a small plate to a disk that it faces squarely on its axis: R²/(R² + d²).
- *
- * @param radius - R of the disk, m, above 0.
- * @param distance - d, m, 0 or more.
- * @returns 0…1.
- * @throws RangeError when an argument is nonsense.
- *
- * @remarks Valid: diffuse faces. Source: J. R. Howell, A Catalog of Radiation Heat Transfer Configuration Factors, B-11. Checked: exact; value (memory).
- *
- * @example As far away as the disk is wide
- * ```ts
- * viewOfDisk(0.1, 0.2); // => 0.2
- * ```
- */
-export function viewOfDisk(radius: number, distance: number): number {
-  mustBePositive('viewOfDisk', 'radius', radius);
-  mustNotBeNegative('viewOfDisk', 'distance', distance);
-  return radius ** 2 / (radius ** 2 + distance ** 2);
-}
-
-/**
  * How much warmer than the air a thin printed plate gets that faces a hot bed.
  *
  *     dT = F h_r (T_bed - T_air)/(2 h_c + 2 h_r)
  *
- * @param view - F from the plate to the bed, 0…1.
+ * @param view - F from the plate to the bed, see `factorToDisk`, 0…1.
  * @param difference - Bed above air, K, 0 or more.
  * @param radiative - h_r, W/(m² K), above 0; 6.5 near 60 °C with both faces near black.
  * @param convective - h_c of one face, W/(m² K), above 0; 5 in still air.

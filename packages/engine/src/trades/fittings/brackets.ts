@@ -1,6 +1,6 @@
 // Printed brackets and mounts: does their material bear the warmth where they hang, on this day?
 
-import { besideBed, creepLimit, printedMaterials, viewOfDisk } from '@stillair/physics';
+import { besideBed, creepLimit, factorToDisk, printedMaterials } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { FittingPart } from '../../cabinet/fittings.ts';
 import { formatClock, formatQuantity } from '../../units/format.ts';
@@ -59,7 +59,7 @@ function warmth(run: DayRun, id: string, fitting: FittingPart): Measure {
     };
   const air = hottestAt(run, where, at?.[2]);
   const bed = fromBed === undefined ? undefined : hottestBed(cabinet, run.day, where);
-  const view = bed === undefined ? 0 : viewOfDisk(Math.sqrt((bed.width * bed.depth) / Math.PI), fromBed!);
+  const view = bed === undefined ? 0 : factorToDisk(Math.sqrt((bed.width * bed.depth) / Math.PI), fromBed!);
   const rise = bed === undefined ? 0 : besideBed(view, Math.max(bed.temperature - air.value, 0));
   const value = air.value + rise;
   return {
