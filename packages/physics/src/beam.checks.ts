@@ -10,7 +10,7 @@ const roark = 'Roark’s Formulas for Stress and Strain, table 8.1';
 const handbook = 'Handbook of Finnish Plywood, mean bending stiffness by EN 789 and EN 1058';
 const blevins = 'R. D. Blevins, Formulas for Natural Frequency and Mode Shape (1979), table 8-1';
 const glass =
-  'National Glass, shelf recommendation after the Glass & Glazing Federation 1978/92: annealed, 6 mm, 1000 mm between supports';
+  'a glass merchant’s shelf recommendation after the Glass & Glazing Federation 1978/92: annealed, 6 mm, 1000 mm between supports';
 
 /** Thickness called, along and across, N/mm². */
 const boards = [
@@ -152,7 +152,7 @@ export const checks: readonly OutsideCheck[] = [
   check(
     'deflection of 25 mm',
     'sagFrequency',
-    'vibration isolation page that cites ASHRAE Applications and ISO 2017-1 (reuven.tools)',
+    'a page on vibration isolation that cites ASHRAE Applications and ISO 2017-1',
     'read',
     3.15,
     'Hz',

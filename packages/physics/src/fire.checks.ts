@@ -114,8 +114,8 @@ export const checks: readonly OutsideCheck[] = [
   check(
     'heat for each cubic metre of air',
     'airHeat',
-    'Huggett 1980, with air of 1.2 kg/m³',
-    'second-hand',
+    'second calculation: 13.1 MJ for each kilogram of oxygen (Huggett 1980), air of 1.2 kg/m³ with 0.2314 of oxygen',
+    'independent',
     3.64,
     'MJ/m³',
     0.03,
@@ -250,8 +250,8 @@ export const checks: readonly OutsideCheck[] = [
   check(
     'states of five opening members in which the load stays on',
     'statesThatStayOn',
-    'de-energise to trip, IEC 60204-1 and ISO 13849',
-    'memory',
+    'counted by hand: a contact that opens drops the coil, so that only the state with all five well is left',
+    'independent',
     1,
     '-',
     0,

@@ -8,8 +8,7 @@ import {
 import { check, type OutsideCheck } from './outside-check.ts';
 import { twoMassFrequencies } from './two-masses.ts';
 
-const page =
-  'vibration isolation page that cites ASHRAE Applications and ISO 2017-1 (reuven.tools): 25 mm, 25 Hz, ζ 0.05';
+const page = 'a page on vibration isolation that cites ASHRAE Applications and ISO 2017-1: 25 mm, 25 Hz, ζ 0.05';
 /** 100 kg on 700 kN/m, 350 N at 3000 rev/min, ζ 0.2. */
 const thomson = 'W. T. Thomson, Theory of Vibration with Applications, example 3.7-1';
 const denHartog = 'J. P. Den Hartog, Mechanical Vibrations, section 3.2: absorber of a fifth of the mass, tuned alike';

@@ -80,7 +80,7 @@ export const checks: readonly OutsideCheck[] = [
     () => lineCurrent(2300, 230, 1),
   ),
   check(
-    'power behind a fuse of 13 A, kW',
+    'current of 3 kW at 230 V, the most behind a fuse of 13 A',
     'lineCurrent',
     'BS 1363 plug: 13 A, 3 kW at 230 V',
     'memory',
@@ -110,7 +110,7 @@ export const checks: readonly OutsideCheck[] = [
     () => magneticBand(16, 'C').to,
   ),
   check(
-    'B curve, middle over rating',
+    'B curve, the upper end of its band over rating',
     'magneticBand',
     'a planning table of breakers: B about 5, C 7.5, D 12.5 times',
     'second-hand',
@@ -120,7 +120,7 @@ export const checks: readonly OutsideCheck[] = [
     () => magneticBand(1, 'B').to,
   ),
   check(
-    'C curve, middle over rating',
+    'C curve, the middle of its band over rating',
     'magneticBand',
     'a planning table of breakers: B about 5, C 7.5, D 12.5 times',
     'second-hand',

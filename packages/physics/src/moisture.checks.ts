@@ -6,7 +6,7 @@ import type { OutsideCheck } from './outside-check.ts';
 
 const DENSITIES = 'saturated vapour density, as meteorological tables print it';
 const CRANK = 'J. Crank, The Mathematics of Diffusion, 2nd ed. 1975, figure 5.7: uptake of a cylinder';
-const PRACTICE = 'handbooks of moisture sorption: nine tenths of a cylinder after 0.33 r²/D';
+const PRACTICE = 'rule of thumb: nine tenths of a cylinder after 0.33 r²/D';
 
 /** °C and g/m³. */
 const saturated = [

@@ -2,7 +2,7 @@ import { armFrequency, armStiffness } from './camera-arm.ts';
 import type { OutsideCheck } from './outside-check.ts';
 import { creepLimit, type PrintedName, printedMaterials } from './printed-part.ts';
 
-const practice = 'printed parts under load: PLA fails from 50, PETG from 65, ABS from 85 °C';
+const practice = 'printed parts under load: PLA fails at 50 to 55, PETG at 65 to 70, ABS at 85 to 90 °C';
 
 const fails = (name: PrintedName, expected: number): OutsideCheck => ({
   what: `${name} under load`,

@@ -56,7 +56,7 @@ export const checks: readonly OutsideCheck[] = [
     ([rating, octaves, expected]): OutsideCheck => ({
       what: `the curve of rating ${rating}, 63 Hz to 8 kHz`,
       formula: 'aLevel',
-      source: 'sum of the weighted octaves, by an independent script',
+      source: 'second calculation: sum of the weighted octaves, by an independent script',
       known: 'independent',
       expected,
       unit: 'dB(A)',

@@ -13,7 +13,7 @@ import { slitTransmission } from './sound-slit.ts';
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 const bies = 'Bies, Hansen & Howard, Engineering Noise Control, 5th ed. 2017';
-const script = 'an independent script';
+const script = 'second calculation of the same formulas, by an independent script';
 
 /** A case of steel sheet, 63 Hz to 4 kHz: 24 m² outside, 30 m² inside, a = 0.3. */
 const steel = [18, 22, 28, 33, 38, 42, 45];
@@ -283,7 +283,7 @@ export const checks: readonly OutsideCheck[] = [
     check(
       `axial fan, 1500 /min, ${Math.round(exactOctaveBands[band]!)} Hz`,
       'fanOctaves',
-      'VDI 2081-1:2019, eq. 20-21, as coded in an open program, by an independent script',
+      'second calculation of VDI 2081-1:2019, eq. 20-21 as coded in an open program, by an independent script',
       'independent',
       expected,
       'dB',
@@ -295,7 +295,7 @@ export const checks: readonly OutsideCheck[] = [
     check(
       `curve 30, octave ${band + 1}`,
       'ratingCurve',
-      'ISO/R 1996 constants, by an independent script',
+      'second calculation with the constants of ISO/R 1996, by an independent script',
       'independent',
       expected,
       'dB',
@@ -303,7 +303,7 @@ export const checks: readonly OutsideCheck[] = [
       () => ratingCurve(30)[band]!,
     ),
   ),
-  check('bare box, worked by hand', 'noiseRating', script, 'independent', 25.7, '-', 0.1, () => {
+  check('bare box of plywood', 'noiseRating', script, 'independent', 25.7, '-', 0.1, () => {
     const source = [40, 43, 45, 46, 44, 40, 34, 27];
     const loss = [4.1, 7.8, 11.4, 14.9, 15.9, 13, 14.9, 17.9];
     return noiseRating(source.map((level, band) => level - loss[band]! - 4.44));

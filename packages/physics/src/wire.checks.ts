@@ -139,7 +139,7 @@ export const checks: readonly OutsideCheck[] = [
     () => copperFactor(ICE_POINT + 45),
   ),
   check(
-    '0.1 km of 1 mm² at 20 °C: 17.241 Ω for a kilometre',
+    '1 mm² at 20 °C',
     'copperResistance',
     'international annealed copper standard, IEC 60028 (1925)',
     'memory',
