@@ -1,5 +1,6 @@
 import { airDensity } from './air.ts';
 import { airHeat, type Molecule, netFromGross, netHeatByOxygen, OXYGEN_BY_MASS } from './combustion.ts';
+import { ICE_POINT } from './constants.ts';
 import { statesThatStayOn } from './cut-off-chain.ts';
 import { hotBoxAir, openingAir } from './fire-air.ts';
 import { fireGrowth, growingFire, timeToPower } from './fire-growth.ts';
@@ -225,7 +226,7 @@ export const checks: readonly OutsideCheck[] = [
     360,
     '°C',
     0.001,
-    () => glassFallsOut(0.003, 1) - 273.15,
+    () => glassFallsOut(0.003, 1) - ICE_POINT,
   ),
   check(
     'a pane of 5 mm falls out',
@@ -235,7 +236,7 @@ export const checks: readonly OutsideCheck[] = [
     450,
     '°C',
     0.001,
-    () => glassFallsOut(0.005, 1) - 273.15,
+    () => glassFallsOut(0.005, 1) - ICE_POINT,
   ),
   check(
     'double panes of 6 mm fall out',
@@ -245,7 +246,7 @@ export const checks: readonly OutsideCheck[] = [
     600,
     '°C',
     0.001,
-    () => glassFallsOut(0.006, 2) - 273.15,
+    () => glassFallsOut(0.006, 2) - ICE_POINT,
   ),
   check(
     'states of five opening members in which the load stays on',

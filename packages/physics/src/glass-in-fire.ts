@@ -1,6 +1,7 @@
 // When a pane lets go in a fire, after which the opening behind it feeds the fire.
 
 import { mustBePositive } from './argument.ts';
+import { ICE_POINT } from './constants.ts';
 
 /** Gas temperatures at which panes fell out, °C. Source: V. Babrauskas, Glass breakage in fires (1997). Checked: read. */
 const SINGLE_THIN = 360;
@@ -26,6 +27,6 @@ const DOUBLE = 600;
  */
 export function glassFallsOut(thickness: number, panes: 1 | 2): number {
   mustBePositive('glassFallsOut', 'thickness', thickness);
-  if (panes === 2) return DOUBLE + 273.15;
-  return (thickness < 0.0035 ? SINGLE_THIN : SINGLE_THICK) + 273.15;
+  if (panes === 2) return DOUBLE + ICE_POINT;
+  return (thickness < 0.0035 ? SINGLE_THIN : SINGLE_THICK) + ICE_POINT;
 }

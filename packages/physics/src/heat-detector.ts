@@ -1,7 +1,7 @@
 // What notices heat: classes of point heat detectors, thermal links, and how large a fire must be before they answer.
 
 import { mustBePositive, mustNotBeNegative } from './argument.ts';
-import { AIR_HEAT_CAPACITY } from './constants.ts';
+import { AIR_HEAT_CAPACITY, ICE_POINT } from './constants.ts';
 
 export type HeatDetectorClass = 'A1' | 'A2' | 'B' | 'C' | 'D' | 'E' | 'F' | 'G';
 
@@ -53,7 +53,7 @@ export const CLASS_A_PRACTICE = 35;
  * ```
  */
 export function heatDetectorFor(celsius: number): HeatDetectorClass | undefined {
-  mustBePositive('heatDetectorFor', 'celsius + 273.15', celsius + 273.15);
+  mustBePositive('heatDetectorFor', 'celsius + 273.15', celsius + ICE_POINT);
   const classes: readonly HeatDetectorClass[] = ['A2', 'B', 'C', 'D', 'E', 'F', 'G'];
   return classes.find((name) => celsius <= longestExposure(name));
 }

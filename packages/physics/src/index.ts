@@ -56,7 +56,6 @@ export {
   type Vector,
 } from './configuration-factor.ts';
 export * from './constants.ts';
-export { GRAVITY } from './constants.ts';
 export { crackFlow, crackSlope, leakageAreaLaw, type PowerLaw, smoothCrackFlow } from './crack.ts';
 export { finalSag } from './creep.ts';
 export { type PlyStiffness, plywoodStiffness } from './cross-ply.ts';

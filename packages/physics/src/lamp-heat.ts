@@ -1,6 +1,6 @@
 // What of a lamp's power is light, and what is heat at the lamp.
 
-import { mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
+import { mustLieWithin, mustNotBeNegative } from './argument.ts';
 
 /** lm in a watt of light at 555 nm (540 THz). Source: SI Brochure 2019, definition of the candela. */
 export const PEAK_EFFICACY = 683;
@@ -32,6 +32,5 @@ export function lampHeat(power: number, flux: number, efficacy: number = WHITE_E
   mustNotBeNegative('lampHeat', 'power', power);
   mustNotBeNegative('lampHeat', 'flux', flux);
   mustLieWithin('lampHeat', 'efficacy', efficacy, Number.MIN_VALUE, PEAK_EFFICACY);
-  mustBePositive('lampHeat', 'efficacy', efficacy);
   return Math.max(power - flux / efficacy, 0);
 }

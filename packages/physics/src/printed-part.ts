@@ -1,6 +1,7 @@
 // What a printed bracket bears: warmth by its glass transition, stiffness, and how warm it gets beside a hot bed.
 
 import { mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
+import { ICE_POINT } from './constants.ts';
 
 export interface PrintedMaterial {
   /** Lower end of what is published as its glass transition, K. */
@@ -11,18 +12,16 @@ export interface PrintedMaterial {
 
 export type PrintedName = 'PLA' | 'PETG' | 'ABS' | 'ASA' | 'HIPS' | 'PA' | 'PC' | 'TPU';
 
-const CELSIUS = 273.15;
-
 /** Glass transitions: pages of polymer data (PLA 55 to 65 °C, PETG 70 to 80, ABS 90 to 105, ASA 100 to 105, PA 6 50 to 60, PC 145 to 150); the rest and all stiffness from memory. */
 export const printedMaterials: Readonly<Record<PrintedName, PrintedMaterial>> = {
-  PLA: { glassTransition: CELSIUS + 55, modulus: 3.3e9 },
-  PETG: { glassTransition: CELSIUS + 70, modulus: 2e9 },
-  ABS: { glassTransition: CELSIUS + 90, modulus: 2.1e9 },
-  ASA: { glassTransition: CELSIUS + 100, modulus: 2e9 },
-  HIPS: { glassTransition: CELSIUS + 90, modulus: 1.9e9 },
-  PA: { glassTransition: CELSIUS + 50, modulus: 1.5e9 },
-  PC: { glassTransition: CELSIUS + 145, modulus: 2.2e9 },
-  TPU: { glassTransition: CELSIUS - 30, modulus: 3e7 },
+  PLA: { glassTransition: ICE_POINT + 55, modulus: 3.3e9 },
+  PETG: { glassTransition: ICE_POINT + 70, modulus: 2e9 },
+  ABS: { glassTransition: ICE_POINT + 90, modulus: 2.1e9 },
+  ASA: { glassTransition: ICE_POINT + 100, modulus: 2e9 },
+  HIPS: { glassTransition: ICE_POINT + 90, modulus: 1.9e9 },
+  PA: { glassTransition: ICE_POINT + 50, modulus: 1.5e9 },
+  PC: { glassTransition: ICE_POINT + 145, modulus: 2.2e9 },
+  TPU: { glassTransition: ICE_POINT - 30, modulus: 3e7 },
 };
 
 /** Loaded parts creep from here below the glass transition, K. */

@@ -42,8 +42,8 @@ export interface Sheet extends SheetPart {
   readonly turned: boolean;
 }
 
-/** Sheets that no cutting plan can do without: the parts' area by the sheet's usable area, rounded up. */
 export interface SheetCount {
+  /** Sheets that no plan can do without: the parts' area by the sheet's usable area, rounded up. */
   readonly atLeast: number;
   /** Sheets of the plan: rips from end to end, then crosscuts. */
   readonly planned: number;
