@@ -93,4 +93,13 @@ describe('sheets', () => {
       }),
     );
   });
+
+  it.each([
+    [{ trim: -0.001 }, 'sheetsFor: sheet.trim is -0.001'],
+    [{ kerf: -0.003 }, 'sheetsFor: sheet.kerf is -0.003'],
+    [{ length: 0.01, trim: 0.005 }, 'sheetsFor: sheet.length is 0'],
+  ])('exact: refuses a sheet that is none (%#)', (wrong, message) => {
+    const sheet = { length: 2.5, width: 1.25, trim: 0, kerf: 0, turned: false, ...wrong };
+    expect(() => sheetsFor([], sheet)).toThrow(message);
+  });
 });

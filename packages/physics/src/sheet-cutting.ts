@@ -74,7 +74,7 @@ interface Cutting {
  * @param parts - Lengths and widths, m, above 0. Unless turned, a part's length lies along the sheet's length (grain).
  * @param sheet - Its size, m, and how it is cut.
  * @returns The bound and the plan; the plan need not be the best one.
- * @throws RangeError when a size is not above 0.
+ * @throws RangeError when a size is not above 0, or trim or kerf below 0.
  *
  * @remarks
  * Valid: straight cuts; typical yields are 75 to 90 %. Source: first fit by decreasing width (Coffman, Garey, Johnson, Tarjan 1980);
@@ -87,6 +87,8 @@ interface Cutting {
  * ```
  */
 export function sheetsFor(parts: readonly SheetPart[], sheet: Sheet): SheetCount {
+  mustNotBeNegative('sheetsFor', 'sheet.trim', sheet.trim);
+  mustNotBeNegative('sheetsFor', 'sheet.kerf', sheet.kerf);
   const length = sheet.length - 2 * sheet.trim;
   const width = sheet.width - 2 * sheet.trim;
   mustBePositive('sheetsFor', 'sheet.length', length);

@@ -103,6 +103,7 @@ describe('resonances', () => {
     ['no mass', () => massLawLoss(100, 0), 'massLawLoss: surfaceMass is 0'],
     ['no wall', () => compositeLoss([]), 'compositeLoss: whole area is 0'],
     ['no gap', () => doubleLeafResonance(7, 7, 0), 'doubleLeafResonance: distance is 0'],
+    ['no solid', () => criticalFrequency(1e9, 0.01, 600, 1), 'poisson is 1; it must lie between 0 and 0.5'],
     ['no damping', () => panelLoss(100, { surfaceMass: 7, criticalFrequency: 1000, damping: 0 }), 'damping is 0'],
   ])('exact: %s is refused by name', (_, call, message) => {
     expect(call).toThrow(message);

@@ -1,6 +1,6 @@
 // How much sound a board lets through: the law of mass, the dip where it bends in step with the sound, parts of different kinds.
 
-import { mustBeFinite, mustBePositive, mustNotBeNegative } from './argument.ts';
+import { mustBeFinite, mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
 import { AIR_IMPEDANCE, exactOctaveBands, SOUND_SPEED } from './sound-level.ts';
 
 /** What sound from all sides costs a limp wall against sound from straight ahead, third-octave bands, dB. */
@@ -58,7 +58,7 @@ export function criticalFrequency(stiffness: number, thickness: number, density:
   mustBePositive('criticalFrequency', 'stiffness', stiffness);
   mustBePositive('criticalFrequency', 'thickness', thickness);
   mustBePositive('criticalFrequency', 'density', density);
-  mustNotBeNegative('criticalFrequency', 'poisson', poisson);
+  mustLieWithin('criticalFrequency', 'poisson', poisson, 0, 0.5);
   const bending = (stiffness * thickness ** 3) / (12 * (1 - poisson ** 2));
   return (SOUND_SPEED ** 2 / (2 * Math.PI)) * Math.sqrt((density * thickness) / bending);
 }
