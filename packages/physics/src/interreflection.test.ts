@@ -53,6 +53,19 @@ describe('light between faces', () => {
     );
   });
 
+  it('cross: the multiplier is the sum of every reflection, each without what the openings let out', () => {
+    fc.assert(
+      fc.property(share, fc.double({ min: 0, max: 1, noNaN: true }), (rho, openings) => {
+        let [sum, thrown] = [0, rho];
+        for (let bounce = 0; bounce < 1000; bounce += 1) {
+          sum += thrown;
+          thrown *= rho * (1 - openings);
+        }
+        expect(cavityMultiplier(rho, openings)).toBeCloseTo(sum, 9);
+      }),
+    );
+  });
+
   it('cross: agrees with the radiation of hot faces, solved by radiosities', () => {
     const rho = [0.8, 0.3, 0.5, 0.05, 0.6, 0.2];
     const kelvin = [400, 300, 350, 310, 420, 280];

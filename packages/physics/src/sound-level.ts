@@ -8,10 +8,10 @@ export const octaveBands: readonly number[] = [63, 125, 250, 500, 1000, 2000, 40
 /** Exact base-ten centres of the same bands, Hz: 10^(1.8) ... 10^(3.9). Source: IEC 61260-1:2014. */
 export const exactOctaveBands: readonly number[] = octaveBands.map((_, band) => 10 ** (1.8 + 0.3 * band));
 
-/** Speed of sound in air of 20 °C, m/s. */
+/** Speed of sound in air of 20 °C, m/s. Source: √(1.4 · 287.055 · 293.15), ideal gas, to the metre. */
 export const SOUND_SPEED = 343;
 
-/** Density times speed of sound of air of 20 °C, Pa s/m. */
+/** Density times speed of sound of air of 20 °C, Pa s/m. Source: 1.204 kg/m³ times 343 m/s. */
 export const AIR_IMPEDANCE = 413;
 
 /** Frequencies of the poles of the A-weighting, Hz. Source: IEC 61672-1:2013, annex E. */

@@ -51,7 +51,7 @@ export function slitTransmission(frequency: number, { width, depth, field }: Sli
   return ((field === 'diffuse' ? 8 : 4) * wave * cosine) / (2 * (sine + rest));
 }
 
-/** Viscosity of air of 20 °C, Pa s. */
+/** Viscosity of air of 20 °C, Pa s. Source: Sutherland's law, as `airViscosity`. */
 const VISCOSITY = 1.81e-5;
 
 /**
