@@ -276,6 +276,18 @@ describe('what is kept and what puts it out', () => {
     ).toBeCloseTo(2 * 36e6, 0);
   });
 
+  it('exact: a spool that feeds a machine from its bay is no spare, which the title says, and its mass is told', () => {
+    const spool = { ...cabinetByHand.spools['left-ABS']!, where: 'lower', mass: 0.8 };
+    const hung = { spools: { 'left-ABS': spool } };
+    const told = (measure: Measure): number | undefined =>
+      measure.steps.find(({ text }) => text.startsWith('not counted here'))?.value;
+    const measure = standing(cabinetWith({ stored: {} }, hung), 'stored-fuel');
+    expect(measure.title).toContain('spare spools');
+    expect(measure.value).toBe(0);
+    expect(told(measure)).toBe(0.8);
+    expect(told(standing(cabinetWith({ stored: {} }, { spools: {} }), 'stored-fuel'))).toBeUndefined();
+  });
+
   it('exact: one can of spray in a bay fails', () => {
     expect(verdict(standing(stored('aerosol', 'lower'), 'stored-vapour'))).toBe('fails');
     expect(verdict(standing(stored('aerosol', 'outside'), 'stored-vapour'))).toBe('holds');

@@ -2,6 +2,7 @@
 
 import { closedAirHeat, growingFire, timeToHeat } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
+import type { SpoolPart } from '../../cabinet/filament.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { boardAreas } from '../board-areas.ts';
 import { causes } from '../causes.ts';
@@ -14,6 +15,7 @@ import { spacesOf } from './spaces.ts';
 const VAPOURS: ReadonlySet<string> = new Set(['aerosol', 'solvent', 'wipes']);
 /** Of a filament whose heat nobody said, J/kg. */
 const UNKNOWN_FILAMENT = 28e6;
+const STORED = 'spare spools and other things that burn, kept in the bays';
 const HUGGETT = 'Huggett, Fire and Materials 4 (1980) 61; Walters, Hackett, Lyon 2000';
 
 /** J in the boards of the cabinet, all of them. */
@@ -36,6 +38,11 @@ function keptInside({ protection }: Cabinet): { id: string; of: string; mass: nu
   );
 }
 
+/** Spools that feed the machines from within the bays. */
+function hungInside({ bays, spools }: Cabinet): SpoolPart[] {
+  return Object.values(spools).filter(({ where }) => bays[where] !== undefined);
+}
+
 export function fuel(cabinet: Cabinet): Measure[] {
   return [fuelLoad(cabinet), ...ownOxygen(cabinet), ...stored(cabinet)];
 }
@@ -44,9 +51,10 @@ function fuelLoad(cabinet: Cabinet): Measure {
   const { combustion } = cabinet.protection;
   const boards = boardHeat(cabinet);
   const kept = keptInside(cabinet).reduce((sum, { of, mass }) => sum + mass * (combustion[of] ?? 0), 0);
-  const hung = Object.values(cabinet.spools)
-    .filter(({ where }) => cabinet.bays[where] !== undefined)
-    .reduce((sum, { material, mass }) => sum + mass * (combustion[material] ?? UNKNOWN_FILAMENT), 0);
+  const hung = hungInside(cabinet).reduce(
+    (sum, { material, mass }) => sum + mass * (combustion[material] ?? UNKNOWN_FILAMENT),
+    0,
+  );
   return {
     trade: 'fire',
     quantity: 'fuel-load',
@@ -169,6 +177,7 @@ function ownOxygen(cabinet: Cabinet): Measure[] {
 function stored(cabinet: Cabinet): Measure[] {
   const { protection } = cabinet;
   const inside = keptInside(cabinet);
+  const hung = hungInside(cabinet);
   const base = { trade: 'fire', part: 'cabinet', cause: causes.fuelKept, better: 'lower' } as const;
   const burns = inside.filter(({ of }) => !VAPOURS.has(of));
   const flash = inside.filter(({ of }) => VAPOURS.has(of));
@@ -187,7 +196,7 @@ function stored(cabinet: Cabinet): Measure[] {
         ...base,
         cause: causes.protectionUntold,
         quantity: 'stored-fuel',
-        title: 'spools and other things that burn, kept in the bays',
+        title: STORED,
         missing:
           'what is kept in the bays is not said: give protection.stored, with each thing and where it is; {} when nothing is',
         unit: 'mass',
@@ -201,7 +210,7 @@ function stored(cabinet: Cabinet): Measure[] {
     {
       ...base,
       quantity: 'stored-fuel',
-      title: 'spools and other things that burn, kept in the bays',
+      title: STORED,
       value: burns.reduce((sum, { mass }) => sum + mass, 0),
       unit: 'mass',
       limit: storedLimit(cabinet),
@@ -213,6 +222,15 @@ function stored(cabinet: Cabinet): Measure[] {
             unit: 'fire-heat',
             inputs: [`protection.stored.${id}.mass`, `protection.combustion.${of}`],
           })),
+          ...(hung.length === 0
+            ? []
+            : [
+                {
+                  text: 'not counted here: spools in the bays that feed the machines; the heat in them is part of the fuel load',
+                  value: hung.reduce((sum, { mass }) => sum + mass, 0),
+                  unit: 'mass',
+                },
+              ]),
           caution('fire'),
         ];
       },

@@ -125,7 +125,13 @@ export const thermostatLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const storedLimit = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'stored-fuel', 'at-most', 0, 'spools, paper and cardboard are kept outside the bays; common practice');
+  trade(
+    cabinet,
+    'stored-fuel',
+    'at-most',
+    0,
+    'spare spools, paper and cardboard are kept outside the bays; common practice',
+  );
 
 export const vapourLimit = (cabinet: Cabinet): Limit =>
   trade(
