@@ -24,6 +24,7 @@ export const limitKinds: Readonly<Record<string, KindName>> = {
   'circuit-current': 'electric-current',
   'fuse-current': 'electric-current',
   'circuit-continuous': 'electric-current',
+  'strip-breaker': 'electric-current',
   'strip-current': 'electric-current',
   'strip-long': 'electric-current',
   'strip-air': 'temperature',

@@ -30,6 +30,7 @@ const READ_BY: readonly (readonly [RegExp, ReadonlySet<string>])[] = [
 const OF_NO_DAY: ReadonlySet<string> = new Set([
   'sockets',
   'plug-chain',
+  'strip-breaker',
   'inrush',
   'earth-leakage',
   'fuse-place',

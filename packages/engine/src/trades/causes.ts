@@ -57,6 +57,7 @@ export const causes = {
   overloaded: 'one socket feeds more than it should for hours',
   allAtOnce: 'everything is switched on at once',
   socketsRunOut: 'there are too few sockets',
+  weakStrip: 'a strip bears less than its breaker lets through',
   plugInPlug: 'a strip is plugged into a strip',
   warmWiring: 'wiring lies in the warm air',
   thinWire: 'a wire is too thin or too long',

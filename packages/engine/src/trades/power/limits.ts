@@ -55,6 +55,23 @@ export function stripLimit(cabinet: Cabinet, { rating }: Strip): Limit {
   });
 }
 
+/**
+ * The breaker before a strip, which alone cuts it off; none where a strip has a cut-off of its own: the fuse in the plug of the
+ * UK (BS 1363), the overcurrent protection of a listed power tap of the USA (UL 1363), both from memory.
+ */
+export function stripBreakerLimit(cabinet: Cabinet, { rating }: Strip): Limit | undefined {
+  const { region } = cabinet.power;
+  if (region === 'UK' || region === 'US') return undefined;
+  return limitFor(cabinet, {
+    id: 'strip-breaker',
+    kind: 'at-most',
+    value: rating,
+    source:
+      'common practice, no source: the breaker is not rated above what is printed on the strip, or the strip may overheat before it trips. IEC 60364-4-43 leaves cords in sockets out (second-hand)',
+    standing: 'trade',
+  });
+}
+
 /** What a strip may carry for hours. */
 export function stripLongLimit(cabinet: Cabinet, { rating }: Strip): Limit | undefined {
   const { region } = cabinet.power;

@@ -182,6 +182,22 @@ describe('strips', () => {
     expect(measured(runByHand({ ...bed(200) }), 'strip-current').value).toBeCloseTo(first!.value!, 9);
   });
 
+  it('exact: a strip of 10 A behind a breaker of 16 A fails, one of 16 A holds; in the UK and the USA it has its own cut-off', () => {
+    const rated = (rating: number): Partial<Power> => ({ strips: { strip: { ...strip, rating } } });
+    const weak = of('strip-breaker', rated(10));
+    expect([weak.value, weak.limit!.value, verdict(weak)]).toEqual([16, 10, 'fails']);
+    expect(weak.remedies.map(({ edits }) => JSON.stringify(edits))).toEqual([
+      expect.stringContaining('"rating":"16 A"') as string,
+    ]);
+    expect(verdict(of('strip-breaker', rated(16)))).toBe('holds');
+    for (const region of ['UK', 'US'] as const)
+      expect(
+        measuresOf(runByHand({ cabinet: withPower({ ...rated(10), region }) }), [power]).some(
+          ({ quantity }) => quantity === 'strip-breaker',
+        ),
+      ).toBe(false);
+  });
+
   it('exact: a strip in a bay holds at 40 °C and fails above', () => {
     const strips = { strip: { ...strip, where: 'lower' } };
     const at = (kelvin: number): string => verdict(of('strip-air', { strips }, { temperatures: { lower: kelvin } }));

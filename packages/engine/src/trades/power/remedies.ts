@@ -55,6 +55,14 @@ export function moreSockets({ power }: Cabinet, id: string, needed: number): Rem
   ];
 }
 
+/** A strip that bears what its breaker lets through. */
+export function strongerStrip({ power }: Cabinet, id: string): Remedy[] {
+  const { circuit, strips } = power;
+  return [
+    { says: `a strip for ${circuit} A in place of ${id}`, edits: [setStrip(id, { ...strips[id]!, rating: circuit })] },
+  ];
+}
+
 export function stripToWall({ power }: Cabinet, id: string): Remedy[] {
   return [
     { says: `plug ${id} into a wall socket of its own`, edits: [setStrip(id, { ...power.strips[id]!, from: WALL })] },

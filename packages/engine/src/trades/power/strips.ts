@@ -7,11 +7,24 @@ import { largest } from '../course.ts';
 import { behindStrip, currentOf, warmestAt } from '../draws.ts';
 import { largestMean } from '../largest-mean.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
-import { CAUTION, chainLimit, LONG, socketLimit, stripAirLimit, stripLimit, stripLongLimit } from './limits.ts';
-import { moreSockets, stripOutside, stripToWall, twoStrips } from './remedies.ts';
+import {
+  CAUTION,
+  chainLimit,
+  LONG,
+  socketLimit,
+  stripAirLimit,
+  stripBreakerLimit,
+  stripLimit,
+  stripLongLimit,
+} from './limits.ts';
+import { moreSockets, stripOutside, stripToWall, strongerStrip, twoStrips } from './remedies.ts';
 
 export function standingStrips(cabinet: Cabinet): Measure[] {
-  return Object.keys(cabinet.power.strips).flatMap((id) => [sockets(cabinet, id), ...chain(cabinet, id)]);
+  return Object.keys(cabinet.power.strips).flatMap((id) => [
+    sockets(cabinet, id),
+    ...breaker(cabinet, id),
+    ...chain(cabinet, id),
+  ]);
 }
 
 /** Sockets that a plug takes: a bulky one covers its neighbour. */
@@ -62,6 +75,46 @@ function sockets(cabinet: Cabinet, id: string): Measure {
     weight: 0.3,
     better: 'lower',
   };
+}
+
+/** A strip below its breaker carries more than it bears before anything cuts it off. */
+function breaker(cabinet: Cabinet, id: string): Measure[] {
+  const { strips, circuit } = cabinet.power;
+  const strip = strips[id]!;
+  const limit = stripBreakerLimit(cabinet, strip);
+  if (limit === undefined) return [];
+  return [
+    {
+      trade: 'power',
+      quantity: 'strip-breaker',
+      part: `strips.${id}`,
+      title: 'breaker before the strip, against what is printed on the strip',
+      value: circuit,
+      unit: 'electric-current',
+      limit,
+      get steps(): readonly Step[] {
+        return [
+          { text: 'rating of the breaker', value: circuit, unit: 'electric-current', inputs: ['power.circuit'] },
+          {
+            text: 'printed on the strip',
+            value: strip.rating,
+            unit: 'electric-current',
+            inputs: [`power.strips.${id}.rating`],
+          },
+          ...(circuit > strip.rating
+            ? [{ text: 'between the two nothing cuts off: only what is plugged in keeps the strip within its rating' }]
+            : []),
+          { text: CAUTION },
+        ];
+      },
+      get remedies() {
+        return circuit > strip.rating ? strongerStrip(cabinet, id) : [];
+      },
+      cause: causes.weakStrip,
+      weight: 0.5,
+      better: 'lower',
+    },
+  ];
 }
 
 function chain(cabinet: Cabinet, id: string): Measure[] {
