@@ -10,7 +10,7 @@ export const COPPER_RESISTIVITY: number = 1e-6 / 58;
 export const COPPER_COEFFICIENT = 0.00393;
 
 const TWENTY: number = ICE_POINT + 20;
-/** Ambient at which tables of what a wire may carry are stated, K. Source: IEC 60364-5-52. */
+/** Ambient at which tables of what a wire may carry are stated, K. Source: IEC 60364-5-52:2009. */
 const TABLE_AMBIENT: number = ICE_POINT + 30;
 
 /** Largest resistance at 20 °C of flexible (class 5) plain copper, Ω/km by mm². Source: IEC 60228:2004 table 3; below 0.5 mm² VDE 0295. */
@@ -29,7 +29,7 @@ const CLASS_5: readonly (readonly [millimetres2: number, ohmPerKilometre: number
 /** Stranding adds this share to a gauge's resistance. Source: NEC chapter 9 table 8, 7.95 against 7.77 Ω/kft. */
 const STRANDED = 1.023;
 
-/** Current up to which a flexible cord of this section is used, A by mm². Source: IEC 60335-1 table 11. */
+/** Current up to which a flexible cord of this section is used, A by mm². Source: IEC 60335-1:2010 table 11. */
 const CORD_CURRENTS: readonly (readonly [millimetres2: number, ampere: number])[] = [
   [0.5, 3],
   [0.75, 6],
@@ -42,7 +42,7 @@ const THIN_DENSITY = 6;
 /** A/mm² for thicker ones: that of its thickest. */
 const THICK_DENSITY = 10;
 
-/** Flexible cord of two conductors, A by gauge. Source: NEC table 400.5(A). */
+/** Flexible cord of two conductors, A by gauge. Source: NEC table 400.5(A), so numbered to the edition of 2008. */
 const GAUGE_CURRENTS: Readonly<Record<number, number>> = { 18: 10, 17: 12, 16: 13, 14: 18, 12: 25 };
 
 /**
@@ -171,7 +171,7 @@ export function voltageDrop(current: number, length: number, resistance: number)
  * @throws RangeError when the limit is not above 303.15 K.
  *
  * @remarks
- * Valid: loss as the square of current, heat as the rise. Source: the law behind IEC 60364-5-52 table B.52.14. Checked: against
+ * Valid: loss as the square of current, heat as the rise. Source: the law behind IEC 60364-5-52:2009 table B.52.14. Checked: against
  * printed tables of PVC, rubber and XLPE (second-hand), which round, and print 1.03 for PVC at 25 °C where the law gives 1.06.
  *
  * @example PVC of 70 °C in a bay at 50 °C
@@ -192,7 +192,7 @@ export function ambientFactor(limit: number, air: number): number {
  * @returns A: the printed one of the largest usual section within it; outside the table in proportion.
  * @throws RangeError when the area is not above 0.
  *
- * @remarks Valid: two loaded cores in free air. Source: IEC 60335-1 table 11. Checked: values (memory).
+ * @remarks Valid: two loaded cores in free air. Source: IEC 60335-1:2010 table 11. Checked: values (memory).
  *
  * @example 0.75 mm²
  * ```ts
@@ -215,7 +215,8 @@ export function cordCurrent(area: number): number {
  * @returns A; of a gauge that the table leaves out, what its section may carry by {@link cordCurrent}.
  * @throws RangeError when the gauge is negative.
  *
- * @remarks Valid: cords of 60 °C. Source: NEC table 400.5(A), as printed since 1999 or before. Checked: values (second-hand).
+ * @remarks Valid: cords of 60 °C. Source: NEC table 400.5(A), so numbered to the edition of 2008, 400.5(A)(1) from 2011 on (memory).
+ * Checked: values (second-hand, from a guide that names no edition).
  *
  * @example 18 AWG
  * ```ts

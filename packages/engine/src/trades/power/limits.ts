@@ -10,6 +10,15 @@ import { limitFor } from '../person-limit.ts';
 export const CAUTION =
   'these are sums, not an inspection: mains work belongs to a qualified electrician, and the local code decides';
 
+/** Where what a wire may carry is printed, by section and by gauge. Both for air of 30 °C. */
+export const CORD_TABLE = 'IEC 60335-1:2010 table 11, from memory';
+export const GAUGE_TABLE =
+  'NEC table 400.5(A), so numbered to the edition of 2008 and 400.5(A)(1) from 2011 on (memory); values as an appliance guide prints them without an edition, second-hand';
+/** The law by which warm air takes from it. */
+export const AMBIENT_LAW = 'IEC 60364-5-52:2009 table B.52.14, printed tables second-hand';
+/** Resistance of flexible wire. */
+export const FLEXIBLE_TABLE = 'IEC 60228:2004 table 3, class 5, second-hand';
+
 /** Hours over which a load counts as long, s: NEC article 100 (three hours); contacts age in hours as well. */
 export const LONG: number = 3 * 3600;
 /** Long-run current of a strip's contacts, A. */
@@ -177,13 +186,12 @@ export function dropLimit(cabinet: Cabinet, voltage: number): Limit {
   });
 }
 
-export function fuseCurrentLimit(cabinet: Cabinet, carries: number): Limit {
+export function fuseCurrentLimit(cabinet: Cabinet, carries: number, table: string): Limit {
   return limitFor(cabinet, {
     id: 'fuse-current',
     kind: 'at-most',
     value: carries,
-    source:
-      'I_n ≤ I_z (IEC 60364-4-43, 433.1, second-hand) with IEC 60335-1 table 11 (memory) or NEC table 400.5(A) (second-hand), less what warm air takes',
+    source: `I_n ≤ I_z (IEC 60364-4-43, 433.1, second-hand) with ${table}; less what warm air takes`,
     standing: 'trade',
   });
 }

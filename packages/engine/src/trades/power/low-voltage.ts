@@ -16,7 +16,17 @@ import { causes } from '../causes.ts';
 import { largest } from '../course.ts';
 import { lowVoltagePower, outputOf, sumOf, warmestAt } from '../draws.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
-import { dropLimit, fuseCurrentLimit, fusePlaceLimit, fuseShareLimit, supplyLimit } from './limits.ts';
+import {
+  AMBIENT_LAW,
+  CORD_TABLE,
+  dropLimit,
+  FLEXIBLE_TABLE,
+  fuseCurrentLimit,
+  fusePlaceLimit,
+  fuseShareLimit,
+  GAUGE_TABLE,
+  supplyLimit,
+} from './limits.ts';
 import { fuseFor, fuseNear, largerSupply, SECTIONS, thickerWire } from './remedies.ts';
 
 /** Warmest that insulation bears for long, K: marked on the wire, from memory. */
@@ -129,13 +139,14 @@ function sectionFor(run: DayRun, id: string): Measure {
           value: dropOf(value),
           unit: 'share',
           formula: '2 L I r/V',
-          source: 'IEC 60228 class 5, second-hand',
+          source: FLEXIBLE_TABLE,
         },
         {
           text: 'current that PVC of that section may carry there',
           value: carriesOf(value),
           unit: 'electric-current',
-          source: 'IEC 60335-1 table 11, from memory; √((70 °C − T)/40 K)',
+          formula: 'table value · √((70 °C − T)/40 K)',
+          source: `${CORD_TABLE}; ${AMBIENT_LAW}`,
         },
         {
           text: 'a fuse at the supply, not above that current and not below 1.25 times the load; ferrules, not solder, under screws',
@@ -171,7 +182,7 @@ function wireOf(run: DayRun, id: string): Measure[] {
   const voltage = cabinet.power.supplies[wire.supply]?.voltage ?? 24;
   const current = currentIn(run, wire);
   const air = warmestAt(run, where);
-  const base = gauge === undefined ? cordCurrent(section) : gaugeCurrent(gauge);
+  const [base, table] = gauge === undefined ? [cordCurrent(section), CORD_TABLE] : [gaugeCurrent(gauge), GAUGE_TABLE];
   const carries = base * ambientFactor(BEARS[insulation], air);
   const copper = air + (BEARS[insulation] - TABLE_AIR) * (current / base) ** 2;
   const lost = voltageDrop(current, length, flexibleResistance(section, copper));
@@ -182,7 +193,7 @@ function wireOf(run: DayRun, id: string): Measure[] {
     value: carries,
     unit: 'electric-current',
     formula: 'table value · √((T_max − T)/(T_max − 30 °C))',
-    source: gauge === undefined ? 'IEC 60335-1 table 11, from memory' : 'NEC table 400.5(A), second-hand',
+    source: `${table}; ${AMBIENT_LAW}`,
     inputs: [`${at}.section`, `${at}.insulation`],
   };
   const warmStep: Step = { text: 'hottest air along it', value: air, unit: 'temperature', inputs: [`${at}.where`] };
@@ -203,14 +214,14 @@ function wireOf(run: DayRun, id: string): Measure[] {
             value: copperFactor(copper),
             unit: 'number',
             formula: '1 + 0.00393 (T − 20 °C)',
-            source: 'IEC 60028',
+            source: 'IEC 60028 (1925)',
           },
           {
             text: 'lost there and back',
             value: lost,
             unit: 'voltage',
             formula: '2 L I r',
-            source: 'IEC 60228 class 5, second-hand',
+            source: FLEXIBLE_TABLE,
             inputs: [`${at}.length`, `${at}.section`],
           },
           { text: 'half the voltage would lose four times the share: 24 V rather than 12 V' },
@@ -228,7 +239,7 @@ function wireOf(run: DayRun, id: string): Measure[] {
       title: 'fuse against what the warm wire may carry',
       ...(fuse === undefined ? { missing: `say which fuse protects it: give ${at}.fuse` } : { value: fuse }),
       unit: 'electric-current',
-      limit: fuseCurrentLimit(cabinet, carries),
+      limit: fuseCurrentLimit(cabinet, carries, table),
       get steps(): readonly Step[] {
         return [
           warmStep,

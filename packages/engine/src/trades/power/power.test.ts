@@ -265,6 +265,19 @@ describe('the low-voltage side', () => {
     ).toBeCloseTo(10, 9);
   });
 
+  it('property: what a wire may carry and what it loses names its table with an edition or a year', () => {
+    const dated = /\b(?:19|20)\d\d\b/;
+    for (const gauge of [undefined, 18]) {
+      const run = runByHand({ cabinet: withPower(withWire(gauge === undefined ? {} : { gauge })) });
+      const tabled = measuresOf(run, [power])
+        .filter(({ quantity }) => /^(?:wire-|fuse-(?:current|share))/.test(quantity))
+        .flatMap(({ steps, limit }) => [...steps, ...(limit === undefined ? [] : [limit])])
+        .flatMap(({ source }) => (source !== undefined && /table|IEC 60(?:028|228)/.test(source) ? [source] : []));
+      expect(tabled.length).toBeGreaterThan(3);
+      for (const source of tabled) expect(source).toMatch(dated);
+    }
+  });
+
   it('exact: a supply gives all to 45 °C and half at 65 °C', () => {
     const supplies = { 'low-voltage': { ...cabinetByHand.power.supplies['low-voltage']!, where: 'lower', watts: 6 } };
     expect(of('supply-share', { supplies }, warm(45)).value).toBeCloseTo(0.5, 9);
