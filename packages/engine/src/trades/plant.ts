@@ -47,6 +47,11 @@ export function connectedBays({ paths }: Cabinet, bay: string): string[] {
   return reached;
 }
 
+/** The bay of an end of a path: itself, or that of the machine whose chamber it is. */
+export function bayOfEnd({ machines, bays }: Cabinet, end: string): string | undefined {
+  return Object.hasOwn(bays, end) ? end : machines[end.replace(/\.chamber$/, '')]?.bay;
+}
+
 export function machinesIn({ machines }: Cabinet, bay: string): string[] {
   return Object.keys(machines).filter((id) => machines[id]!.bay === bay);
 }

@@ -2,7 +2,7 @@
 
 import { type Panel, type SheetCount, type SheetPart, sheetsFor, skinJoints, skinPanels } from '@stillair/physics';
 import type { Build, Cabinet, FaceName } from '../../cabinet/cabinet.ts';
-import { doorSize } from './door-size.ts';
+import { doorSize } from '../door-size.ts';
 
 export interface CutPart extends SheetPart {
   /** `faces.back`, `doors.front`, `partitions.0`. */

@@ -9,7 +9,7 @@ import { causes } from '../causes.ts';
 import { largest } from '../course.ts';
 import { largestMean } from '../largest-mean.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
-import { machinesIn } from '../plant.ts';
+import { bayOfEnd, machinesIn } from '../plant.ts';
 import { addDetector, detectorBeforeFilter, setDetectorClass, slowDetector } from '../remedy-edits.ts';
 import { fanAir } from './feed.ts';
 import {
@@ -21,7 +21,7 @@ import {
   rateOfRiseLimit,
   roomAlarmLimit,
 } from './limits.ts';
-import { bayOfEnd, spacesOf } from './spaces.ts';
+import { spacesOf } from './spaces.ts';
 
 const CELSIUS = 273.15;
 /** A detector is hung for years: hours on end count, not the moment. */

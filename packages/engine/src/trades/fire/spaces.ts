@@ -4,7 +4,8 @@ import type { FireOpening } from '@stillair/physics';
 import type { Cabinet, CabinetPath, Door, PathPart } from '../../cabinet/cabinet.ts';
 import { bayVolume } from '../../cabinet/geometry.ts';
 import { outletArea, sectionArea } from '../../network/section-area.ts';
-import { connectedBays, OUTSIDE } from '../plant.ts';
+import { doorSize } from '../door-size.ts';
+import { bayOfEnd, connectedBays, OUTSIDE } from '../plant.ts';
 
 export interface Space {
   /** `cabinet` when it is all of it, else its bays with hyphens between. */
@@ -33,11 +34,6 @@ export function spacesOf(cabinet: Cabinet): Space[] {
     });
   }
   return spaces;
-}
-
-/** The bay of an end of a path: itself, or that of the machine whose chamber it is. */
-export function bayOfEnd({ machines, bays }: Cabinet, end: string): string | undefined {
-  return bays[end] === undefined ? machines[end.replace(/\.chamber$/, '')]?.bay : end;
 }
 
 /** Ids of the paths between a space and the outside. */
@@ -84,13 +80,10 @@ function heightOf(parts: readonly PathPart[], area: number): number {
   return Math.sqrt((4 * area) / Math.PI);
 }
 
-/** Width and height of a door's opening, and the height of its lower edge, m. */
-export function doorOpening({ inside, bays }: Cabinet, door: Door): { width: number; from: number; to: number } {
-  const opened = door.bays.flatMap((id) => bays[id] ?? []);
-  const low = Math.min(...opened.map(({ z }) => z[0]));
-  const high = Math.max(...opened.map(({ z }) => z[1]));
-  const across = Math.max(...opened.map(({ x }) => x[1])) - Math.min(...opened.map(({ x }) => x[0]));
-  return { width: door.face === 'left' || door.face === 'right' ? inside.depth : across, from: low, to: high };
+/** Width of a door's opening, and the heights of its lower and upper edge, m. */
+export function doorOpening(cabinet: Cabinet, door: Door): { width: number; from: number; to: number } {
+  const heights = door.bays.flatMap((id) => cabinet.bays[id]?.z ?? []);
+  return { width: doorSize(cabinet, door).width, from: Math.min(...heights), to: Math.max(...heights) };
 }
 
 function sealOpenings(id: string, door: Door, cabinet: Cabinet): SpaceOpening[] {

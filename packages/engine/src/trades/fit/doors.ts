@@ -3,6 +3,7 @@
 import { doorSweep } from '@stillair/physics';
 import type { Cabinet, Door } from '../../cabinet/cabinet.ts';
 import { causes } from '../causes.ts';
+import { doorSize } from '../door-size.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
 import { PERSON, swingRoom } from './limits.ts';
 import { freerDoor } from './remedies.ts';
@@ -12,7 +13,7 @@ export function doors(cabinet: Cabinet): Measure[] {
     if (door.face === 'top' || door.face === 'bottom') return [];
     const hang = cabinet.fit.doors[id]!;
     const thickness = door.build.layers.reduce((sum, layer) => sum + layer.thickness, 0);
-    const leaf = leafOf(cabinet, door);
+    const leaf = doorSize(cabinet, door);
     const sweep =
       hang.hinge === 'slides' || hang.hinge === 'lifts off'
         ? 0
@@ -57,13 +58,6 @@ export function doors(cabinet: Cabinet): Measure[] {
       } satisfies Measure,
     ];
   });
-}
-
-function leafOf({ bays, inside }: Cabinet, { bays: covered, face }: Door): { width: number; height: number } {
-  const all = covered.map((bay) => bays[bay]!);
-  const span = (axis: 'x' | 'z'): number =>
-    Math.max(...all.map((bay) => bay[axis][1])) - Math.min(...all.map((bay) => bay[axis][0]));
-  return { width: face === 'front' || face === 'back' ? span('x') : inside.depth, height: span('z') };
 }
 
 function freeFloor({ room, inside, faces }: Cabinet, { face }: Door): number {

@@ -4,7 +4,7 @@ import { octaveBands, type SoundLink, slitFriction, slitOctaves, soundInBoxes } 
 import type { Build, Cabinet, CabinetPath, FaceName } from '../../cabinet/cabinet.ts';
 import { type Piece, piecesOf } from '../../cabinet/geometry.ts';
 import type { Octaves } from '../../cabinet/sound.ts';
-import { OUTSIDE } from '../plant.ts';
+import { bayOfEnd, OUTSIDE } from '../plant.ts';
 import { boardAbsorption, boardLoss } from './boards.ts';
 import { partsLoss, pathArea } from './parts.ts';
 
@@ -181,16 +181,10 @@ function outlineOf({ bays, inside }: Cabinet, pieces: readonly Piece[]): number 
   return 2 * (across + up);
 }
 
-/** The bay that an end of a path lies in; a machine's own chamber counts as its bay. */
-export function bayAt({ bays, machines }: Cabinet, end: string): string | undefined {
-  if (Object.hasOwn(bays, end)) return end;
-  return machines[end.replace(/\.chamber$/, '')]?.bay;
-}
-
 function openingsOut(cabinet: Cabinet): WayOut[] {
   return Object.entries(cabinet.paths).flatMap(([id, path]): WayOut[] => {
     const [outer] = [path.from, path.to].filter((end) => OUTSIDE.includes(end));
-    const bay = bayAt(cabinet, path.from) ?? bayAt(cabinet, path.to);
+    const bay = bayOfEnd(cabinet, path.from) ?? bayOfEnd(cabinet, path.to);
     if (outer === undefined || bay === undefined) return [];
     const area = pathArea(path);
     return [
@@ -226,7 +220,7 @@ function linksOf(
       : [],
   );
   const openings = Object.values(cabinet.paths).flatMap((path) => {
-    const [from, to] = [bayAt(cabinet, path.from), bayAt(cabinet, path.to)];
+    const [from, to] = [bayOfEnd(cabinet, path.from), bayOfEnd(cabinet, path.to)];
     if (from === undefined || to === undefined || from === to) return [];
     const area = pathArea(path);
     return [{ a: bays.indexOf(from), b: bays.indexOf(to), letThrough: through(area, partsLoss(path.parts, area)) }];

@@ -3,8 +3,8 @@
 import { aLevel, fanOctaves, octaveBands, powerFromPressure } from '@stillair/physics';
 import type { Cabinet, CabinetPath } from '../../cabinet/cabinet.ts';
 import type { Octaves } from '../../cabinet/sound.ts';
-import { type FanPart, OUTSIDE } from '../plant.ts';
-import { bayAt, mouthOf, type Point } from './boxes.ts';
+import { bayOfEnd, type FanPart, OUTSIDE } from '../plant.ts';
+import { mouthOf, type Point } from './boxes.ts';
 import { partsLoss, pathArea } from './parts.ts';
 
 /** Where a share of a source's sound begins. */
@@ -108,7 +108,7 @@ export function turnsOf({ kind, curve, diameter }: FanPart): number {
 /** Half of a fan's sound goes either way along its path. */
 function startsOf(cabinet: Cabinet, id: string, path: CabinetPath, at: number): Start[] {
   if (path.from === path.to) {
-    const bay = bayAt(cabinet, path.from);
+    const bay = bayOfEnd(cabinet, path.from);
     return bay === undefined ? [] : [{ bay, share: whole }];
   }
   const area = pathArea(path);
@@ -119,7 +119,7 @@ function startsOf(cabinet: Cabinet, id: string, path: CabinetPath, at: number): 
     ] as const
   ).flatMap(([end, parts]): Start[] => {
     const share = partsLoss(parts, area).map((loss) => 0.5 * asPower(-loss));
-    const bay = bayAt(cabinet, end);
+    const bay = bayOfEnd(cabinet, end);
     if (bay !== undefined) return [{ bay, share }];
     const cornered = cabinet.faces[path.place.face].against !== 'room';
     return OUTSIDE.includes(end) && end !== 'room' ? [] : [{ path: id, at: mouthOf(cabinet, path), cornered, share }];

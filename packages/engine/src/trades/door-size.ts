@@ -1,6 +1,6 @@
 // How large a door is: as wide and high as the bays that it opens.
 
-import type { Cabinet, Door } from '../../cabinet/cabinet.ts';
+import type { Cabinet, Door } from '../cabinet/cabinet.ts';
 
 export function doorSize({ bays, inside }: Cabinet, door: Door): { width: number; height: number } {
   const opened = door.bays.flatMap((id) => bays[id] ?? []);
