@@ -2,33 +2,15 @@
 
 import { endReflection, expansionBoxLoss, linedDuctLoss, octaveBands, plenumLoss } from '@stillair/physics';
 import type { CabinetPath, PathPart } from '../../cabinet/cabinet.ts';
-import { areaOf } from '../../cabinet/fill-part.ts';
 import type { Muffler, Octaves } from '../../cabinet/sound.ts';
+import { outletArea } from '../../network/section-area.ts';
 
 /** Between the way in and the way out of a baffle box, rad: they are not opposite one another. */
 const BAFFLED = Math.PI / 6;
 
-/** Free area of a part, m². */
-export function partArea(part: PathPart): number {
-  switch (part.part) {
-    case 'hole':
-      return areaOf(part.section) * part.count;
-    case 'fan':
-    case 'duct':
-      return (Math.PI / 4) * part.diameter ** 2;
-    case 'loss':
-      return part.area;
-    case 'filter':
-    case 'carbon':
-      return part.faceArea;
-    case 'flap':
-      return Number.POSITIVE_INFINITY;
-  }
-}
-
 /** The narrowest place of a path, m². */
 export function pathArea({ parts }: Pick<CabinetPath, 'parts'>): number {
-  return Math.min(...parts.map(partArea));
+  return Math.min(...parts.map((part) => outletArea(part) ?? Number.POSITIVE_INFINITY));
 }
 
 /** Loss of some parts of a path in the order of the sound, with the open end of a duct behind them, dB. */
