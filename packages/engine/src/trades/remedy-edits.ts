@@ -1,13 +1,13 @@
-// How a change is written into a cabinet file. Every key of the file that a remedy writes is named here and nowhere else.
+// How a change is written into a cabinet file. Keys that more than one trade writes are named here; those of one alone, in its remedies.
 // A trade sees the resolved cabinet, not the text: where a path's hole may be written in two ways, the usual one is taken
 // (`hole:` for the first part); the other is refused by the reader, and the remedy is then not offered.
 
 import type { CabinetPath, Control, Door, Edit, Layer, Partition } from '../cabinet/cabinet.ts';
 import { joinPath } from '../cabinet/edit-path.ts';
 
-type Value = string | number | boolean | readonly Value[] | { readonly [key: string]: Value };
+export type Value = string | number | boolean | readonly Value[] | { readonly [key: string]: Value };
 
-const set = (path: readonly (string | number)[], value: Value): Edit => ({ set: { [joinPath(path)]: value } });
+export const set = (path: readonly (string | number)[], value: Value): Edit => ({ set: { [joinPath(path)]: value } });
 const add = (path: readonly (string | number)[], value: Value): Edit => ({ add: { [joinPath(path)]: value } });
 
 export const millimetres = (metres: number): string => `${Math.round(metres * 1000)} mm`;

@@ -1,15 +1,12 @@
 // Changes that the filament trade proposes, as edits of the file. Every key that it writes is named here.
 
 import type { Cabinet, Edit } from '../../cabinet/cabinet.ts';
-import { joinPath } from '../../cabinet/edit-path.ts';
 import type { SpoolPart } from '../../cabinet/filament.ts';
 import { OUTSIDE } from '../../cabinet/power.ts';
 import type { Remedy } from '../measure.ts';
-
-type Value = string | number | { readonly [key: string]: Value };
+import { set, type Value } from '../remedy-edits.ts';
 
 const rounded = (value: number, digits = 3): number => Number(value.toPrecision(digits));
-const set = (path: readonly string[], value: Value): Edit => ({ set: { [joinPath(path)]: value } });
 
 /** A spool with all that is known of it: the file may not have it at all. */
 function spoolText({ machine, material, mass, empty, where, holder, path, temperature, humidity }: SpoolPart): Value {

@@ -5,6 +5,7 @@ import type { Carcass } from '../../cabinet/costs.ts';
 import { machineParts, type Side } from '../machine-solids.ts';
 import type { Measure, Step } from '../measure.ts';
 import { machinesIn } from '../plant.ts';
+import { millimetres } from '../remedy-edits.ts';
 import { clearBay, wanted } from '../standing-machines.ts';
 import { wayOut } from './limits.ts';
 import { rigidOf } from './way-out.ts';
@@ -132,7 +133,7 @@ function candidate(cabinet: Cabinet, id: string, carcass: Carcass, needed: Neede
         `${low === high ? low : `${low} to ${high}`} ${cabinet.currency}`;
       return [
         ...spares.map(({ what, wants, has, spare }) => ({
-          text: `${what}: wants ${mm(wants)}, has ${mm(has)}${spare < 0 ? `, ${mm(-spare)} too little` : ''}`,
+          text: `${what}: wants ${millimetres(wants)}, has ${millimetres(has)}${spare < 0 ? `, ${millimetres(-spare)} too little` : ''}`,
           value: spare,
           unit: 'length',
         })),
@@ -146,5 +147,3 @@ function candidate(cabinet: Cabinet, id: string, carcass: Carcass, needed: Neede
     weight: 0.2,
   };
 }
-
-const mm = (metres: number): string => `${Math.round(1000 * metres)} mm`;

@@ -1,12 +1,10 @@
 // Changes that may make room. The judge tries each in the file.
 
 import type { Cabinet, Edit } from '../../cabinet/cabinet.ts';
-import { joinPath } from '../../cabinet/edit-path.ts';
 import type { Remedy } from '../measure.ts';
+import { millimetres, set } from '../remedy-edits.ts';
 import { clearBay, type StandingMachine, wanted } from '../standing-machines.ts';
 
-const set = (path: readonly (string | number)[], value: unknown): Edit => ({ set: { [joinPath(path)]: value } });
-const mm = (metres: number): string => `${Math.round(1000 * metres)} mm`;
 /** So that what is assumed may be a little more than that, m. */
 const SPARE = 0.02;
 /** Rounded up, so that the change does what it says. */
@@ -23,8 +21,8 @@ export function moveMachine(cabinet: Cabinet, bay: string, { id, parts, at, plac
   if (Math.abs(x - at[0]) < 0.001 && Math.abs(y - at[1]) < 0.001) return [];
   return [
     {
-      says: `stand ${id} with its middle ${mm(x)} from the left and ${mm(y)} from the front`,
-      edits: [set(['machines', id, 'at'], [mm(x), mm(y)])],
+      says: `stand ${id} with its middle ${millimetres(x)} from the left and ${millimetres(y)} from the front`,
+      edits: [set(['machines', id, 'at'], [millimetres(x), millimetres(y)])],
     },
   ];
 }
@@ -38,7 +36,7 @@ export function spoolElsewhere(id: string): Remedy[] {
 const inside = ({ inside: { width, depth, height } }: Cabinet, more: Partial<Cabinet['inside']>): Edit =>
   set(
     ['cabinet', 'inside'],
-    [width + (more.width ?? 0), depth + (more.depth ?? 0), height + (more.height ?? 0)].map(mm).join(' x '),
+    [width + (more.width ?? 0), depth + (more.depth ?? 0), height + (more.height ?? 0)].map(millimetres).join(' x '),
   );
 
 /** As deep as the motion wants, and the machine in its middle. */
@@ -51,8 +49,11 @@ export function deeperCabinet(cabinet: Cabinet, bay: string, { id, parts, at, pl
   const y = (clear.front + front + clear.back + more - back) / 2;
   return [
     {
-      says: `make the cabinet ${mm(more)} deeper`,
-      edits: [inside(cabinet, { depth: more }), ...(placed ? [set(['machines', id, 'at'], [mm(at[0]), mm(y)])] : [])],
+      says: `make the cabinet ${millimetres(more)} deeper`,
+      edits: [
+        inside(cabinet, { depth: more }),
+        ...(placed ? [set(['machines', id, 'at'], [millimetres(at[0]), millimetres(y)])] : []),
+      ],
     },
   ];
 }
@@ -66,10 +67,12 @@ export function widerCabinet(cabinet: Cabinet, bay: string, { id, parts, at, pla
   const more = up(short + SPARE);
   return [
     {
-      says: `make the cabinet ${mm(more)} wider`,
+      says: `make the cabinet ${millimetres(more)} wider`,
       edits: [
         inside(cabinet, { width: more }),
-        ...(placed ? [set(['machines', id, 'at'], [mm((left + clear.width + more - right) / 2), mm(at[1])])] : []),
+        ...(placed
+          ? [set(['machines', id, 'at'], [millimetres((left + clear.width + more - right) / 2), millimetres(at[1])])]
+          : []),
       ],
     },
   ];
@@ -82,8 +85,11 @@ export function higherCabinet(cabinet: Cabinet, bay: string, short: number): Rem
   const more = up(short + SPARE);
   return [
     {
-      says: `make ${bay} and the cabinet ${mm(more)} higher`,
-      edits: [inside(cabinet, { height: more }), set(['bays', bay, 'z'], `${mm(z[0])} to ${mm(z[1] + more)}`)],
+      says: `make ${bay} and the cabinet ${millimetres(more)} higher`,
+      edits: [
+        inside(cabinet, { height: more }),
+        set(['bays', bay, 'z'], `${millimetres(z[0])} to ${millimetres(z[1] + more)}`),
+      ],
     },
   ];
 }

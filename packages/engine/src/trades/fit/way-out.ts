@@ -5,6 +5,7 @@ import type { Cabinet, Door } from '../../cabinet/cabinet.ts';
 import { causes } from '../causes.ts';
 import { stackHeight } from '../machine-solids.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
+import { millimetres } from '../remedy-edits.ts';
 import { clearBay } from '../standing-machines.ts';
 import { wayOut } from './limits.ts';
 import { freerDoor } from './remedies.ts';
@@ -63,13 +64,13 @@ export function waysOut(cabinet: Cabinet): Measure[] {
         const { takes, lip } = cabinet.fit.doors[door]!;
         return [
           {
-            text: `clear width of the opening of ${door}: its bay less ${mm(takes)} for hinge and open leaf`,
+            text: `clear width of the opening of ${door}: its bay less ${millimetres(takes)} for hinge and open leaf`,
             value: width,
             unit: 'length',
             inputs: [`fit.doors.${door}.takes`, 'fit.tolerance'],
           },
           {
-            text: `clear height: its bay less a lip of ${mm(lip)}`,
+            text: `clear height: its bay less a lip of ${millimetres(lip)}`,
             value: height,
             unit: 'length',
             inputs: [`fit.doors.${door}.lip`],
@@ -77,7 +78,7 @@ export function waysOut(cabinet: Cabinet): Measure[] {
           {
             text:
               narrowest < rigid.width
-                ? `${id}, turned by a right angle (its diagonal of ${mm(turningWidth(rigid.width, rigid.depth))} turns in the bay), is wide`
+                ? `${id}, turned by a right angle (its diagonal of ${millimetres(turningWidth(rigid.width, rigid.depth))} turns in the bay), is wide`
                 : `${id} is wide, spool and tube taken off`,
             value: narrowest,
             unit: 'length',
@@ -124,5 +125,3 @@ function clearOpening(
   const along = face === 'top' || face === 'bottom' ? clear.back : clear.height;
   return { width: across - takes, height: along - lip };
 }
-
-const mm = (metres: number): string => `${Math.round(1000 * metres)} mm`;

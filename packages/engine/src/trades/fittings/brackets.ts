@@ -9,6 +9,7 @@ import { causes } from '../causes.ts';
 import { largest, type RowMoment } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { machinesIn } from '../plant.ts';
+import { set } from '../remedy-edits.ts';
 import { printedOf } from './camera-arms.ts';
 import { warmthLimit } from './limits.ts';
 
@@ -99,7 +100,7 @@ function warmth(run: DayRun, id: string, fitting: FittingPart): Measure {
         .slice(0, 2)
         .map(([name]) => ({
           says: `print ${id} of ${name}`,
-          edits: [{ set: { [`fittings.${id}.material`]: name } }],
+          edits: [set(['fittings', id, 'material'], name)],
         }));
     },
   };

@@ -2,10 +2,10 @@
 
 import { cableBend, channelFill } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
-import { joinPath } from '../../cabinet/edit-path.ts';
 import type { CableRun, FittingPart } from '../../cabinet/fittings.ts';
 import { causes } from '../causes.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
+import { set } from '../remedy-edits.ts';
 import { bendLimit, fillLimit, socketsLimit } from './limits.ts';
 
 export function cables(cabinet: Cabinet): Measure[] {
@@ -54,7 +54,7 @@ function bend(cabinet: Cabinet, part: string, cable: CableRun, name: string): Me
         : [
             {
               says: `bends of ${wide} or more for ${name} of ${id}`,
-              edits: [{ set: { [joinPath(['fittings', id, 'cables', name, 'bend'])]: wide } }],
+              edits: [set(['fittings', id, 'cables', name, 'bend'], wide)],
             },
           ];
     },

@@ -12,6 +12,7 @@ import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { CameraArm } from '../../cabinet/fittings.ts';
 import { causes } from '../causes.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
+import { millimetres, set } from '../remedy-edits.ts';
 import { standingIn } from '../standing-machines.ts';
 import { blurLimit } from './limits.ts';
 
@@ -92,13 +93,12 @@ export function cameraArms(cabinet: Cabinet): Measure[] {
           ];
         },
         get remedies(): readonly Remedy[] {
-          const mm = (metres: number): string => `${Math.round(1000 * metres)} mm`;
-          const set = (name: string, metres: number): Remedy['edits'] => [
-            { set: { [`fittings.${id}.arm.${name}`]: mm(metres) } },
+          const to = (name: string, metres: number): Remedy['edits'] => [
+            set(['fittings', id, 'arm', name], millimetres(metres)),
           ];
           return [
-            { says: `make the arm of ${id} half as long`, edits: set('length', arm.length / 2) },
-            { says: `make the arm of ${id} twice as thick`, edits: set('thickness', 2 * arm.thickness) },
+            { says: `make the arm of ${id} half as long`, edits: to('length', arm.length / 2) },
+            { says: `make the arm of ${id} twice as thick`, edits: to('thickness', 2 * arm.thickness) },
           ];
         },
       },

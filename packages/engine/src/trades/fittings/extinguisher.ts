@@ -1,9 +1,9 @@
 // An extinguisher that is listed: can it be reached past the fire that it is for? What it holds is asked by the fire trade.
 
 import type { Cabinet } from '../../cabinet/cabinet.ts';
-import { joinPath } from '../../cabinet/edit-path.ts';
 import { causes } from '../causes.ts';
 import type { Measure, Remedy, Step } from '../measure.ts';
+import { set } from '../remedy-edits.ts';
 import { extinguisherLimit } from './limits.ts';
 
 export function extinguishers(cabinet: Cabinet): Measure[] {
@@ -33,10 +33,9 @@ export function extinguishers(cabinet: Cabinet): Measure[] {
           ];
         },
         get remedies(): readonly Remedy[] {
-          const path = joinPath(['fittings', id, 'where']);
           return outside
             ? []
-            : [{ says: `hang ${id} in the room, by the way out`, edits: [{ set: { [path]: 'room' } }] }];
+            : [{ says: `hang ${id} in the room, by the way out`, edits: [set(['fittings', id, 'where'], 'room')] }];
         },
         cause: causes.extinguisherUnfit,
         weight: 0.9,

@@ -135,6 +135,14 @@ describe('a camera’s arm', () => {
     expect(of({ load: 0.2 })).toBeGreaterThan(of({}));
   });
 
+  it('exact: its remedies find their way into a name with a dot', () => {
+    const mounted: FittingPart = { ...plain, what: 'camera mount', material: 'ABS', arm };
+    const cabinet = { ...cabinetByHand, fittings: { 'arm.left': mounted } };
+    expect(
+      found(cabinet, 'camera-blur').remedies.flatMap(({ edits }) => edits.flatMap(({ set = {} }) => Object.keys(set))),
+    ).toEqual(['fittings."arm.left".arm.length', 'fittings."arm.left".arm.thickness']);
+  });
+
   it('order: a printed arm of 150 mm swings at 10 to 100 times a second', () => {
     const { frequency } = swing(arm, { glassTransition: 340, modulus: 2e9 }, 1240);
     expect(frequency).toBeGreaterThan(10);

@@ -3,7 +3,7 @@
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Camera } from '../../cabinet/light.ts';
 import type { Remedy } from '../measure.ts';
-import { addLamp, setCamera, setCarcassFinish, setLamp, setLampControl } from '../remedy-edits.ts';
+import { addLamp, millimetres, setCamera, setCarcassFinish, setLamp, setLampControl } from '../remedy-edits.ts';
 import { litPrint } from './lit.ts';
 
 const WHITE = 'matt white paint';
@@ -71,7 +71,6 @@ export function widerView(cabinet: Cabinet, cameraId: string, camera: Camera): R
   const machine = cabinet.machines[camera.looksAt];
   const [width, height] = [bay.x[1] - bay.x[0], bay.z[1] - bay.z[0]];
   const left = (machine?.at[0] ?? width / 2) > width / 2;
-  const millimetres = (metres: number): string => `${Math.round(1000 * metres)} mm`;
   const corner = [millimetres(left ? 0.03 : width - 0.03), '30 mm', millimetres(height - 0.05)];
   return [
     { says: `a wide lens on ${cameraId}, 102° x 77°`, edits: [setCamera(cameraId, { view: '102° x 77°' })] },

@@ -1,14 +1,12 @@
 // Changes that the power trade proposes, as edits of the file. Every key that it writes is named here.
 
 import type { Cabinet, Edit } from '../../cabinet/cabinet.ts';
-import { joinPath } from '../../cabinet/edit-path.ts';
 import { OUTSIDE, type Strip, WALL } from '../../cabinet/power.ts';
 import type { Remedy } from '../measure.ts';
+import { set as setIn, type Value } from '../remedy-edits.ts';
 import type { HeatUp } from './heat-ups.ts';
 
-type Value = string | number | readonly string[] | { readonly [key: string]: Value };
-
-const set = (path: readonly string[], value: Value): Edit => ({ set: { [joinPath(['power', ...path])]: value } });
+const set = (path: readonly string[], value: Value): Edit => setIn(['power', ...path], value);
 
 /** Cross-sections in which wire is sold, m². */
 export const SECTIONS: readonly number[] = [0.25, 0.34, 0.5, 0.75, 1, 1.5, 2.5, 4].map((section) => section * 1e-6);
