@@ -53,9 +53,10 @@ export function fanNoise(run: DayRun): Measure[] {
 function sourcesOf(run: DayRun): Source[] {
   return Object.entries(run.cabinet.paths).flatMap(([id, path]) => {
     const shares = fanShares(run, id);
+    const places = path.parts.flatMap(({ part }, at) => (part === 'fan' ? [at] : []));
     return fansIn(path).map(({ kind, noiseDbA, speed }, at) => ({
       kind: `${kind} in ${id}`,
-      input: `paths.${id}.parts.${path.parts.findIndex((part) => part.part === 'fan')}.noiseDbA`,
+      input: `paths.${id}.parts.${places[at]}.noiseDbA`,
       levelAtRow: (row: number) => {
         const share = speed * shares[at]!.values[row]!;
         return share > 0 ? levelAtSpeed(noiseDbA, { speed: share }) : Number.NEGATIVE_INFINITY;

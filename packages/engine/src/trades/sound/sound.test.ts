@@ -247,6 +247,15 @@ describe('fans at 1 m, where a file limits them', () => {
     expect(measureOf(half, 'fan-noise').value).toBeCloseTo(30 + 50 * Math.log10(0.5), 9);
     const paths = { ...wished.paths, second: pathByHand('lower', 'room', 0.75, [filter, exhaustFan()]) };
     expect(measureOf(runByHand({ cabinet: { ...wished, paths } }), 'fan-noise').value).toBeCloseTo(33.01, 2);
+    const inRow = {
+      ...wished,
+      paths: { ...wished.paths, exhaust: pathByHand('lower', 'room', 0.75, [exhaustFan(), exhaustFan()]) },
+    };
+    const { steps } = measureOf(runByHand({ cabinet: inRow }), 'fan-noise');
+    expect(steps.flatMap(({ inputs = [] }) => inputs)).toEqual([
+      'paths.exhaust.parts.0.noiseDbA',
+      'paths.exhaust.parts.1.noiseDbA',
+    ]);
   });
 
   it('exact: the night is from 22:00 to 6:00', () => {
