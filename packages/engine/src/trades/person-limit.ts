@@ -14,6 +14,11 @@ export function limitFor({ limits }: Cabinet, limit: Limit): Limit {
   };
 }
 
+/** A limit that a trade sets. */
+export function tradeLimit(cabinet: Cabinet, id: string, kind: Limit['kind'], value: number, source: string): Limit {
+  return limitFor(cabinet, { id, kind, value, source, standing: 'trade' });
+}
+
 /** A limit that exists only if the person has set it. */
 export function ownLimit({ limits }: Cabinet, id: string, kind: Limit['kind']): Limit | undefined {
   const value = limits[id];

@@ -5,15 +5,12 @@ import { CLASS_A_PRACTICE, heatDetectors } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { HeatClass } from '../../cabinet/protection.ts';
 import type { Limit, Step } from '../measure.ts';
-import { limitFor } from '../person-limit.ts';
+import { limitFor, tradeLimit } from '../person-limit.ts';
 
 const CELSIUS = 273.15;
 
-const trade = (cabinet: Cabinet, id: string, kind: Limit['kind'], value: number, source: string): Limit =>
-  limitFor(cabinet, { id, kind, value, source, standing: 'trade' });
-
 export const chainLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'chain-states',
     'at-most',
@@ -22,7 +19,7 @@ export const chainLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const overheatLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'overheat-devices',
     'at-least',
@@ -31,7 +28,7 @@ export const overheatLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const restartLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'restart',
     'at-most',
@@ -40,7 +37,7 @@ export const restartLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const leftRunningLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'left-running',
     'at-most',
@@ -49,7 +46,7 @@ export const leftRunningLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const bayAlarmLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'smoke-in-bay',
     'at-least',
@@ -58,7 +55,7 @@ export const bayAlarmLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const roomAlarmLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'smoke-in-room',
     'at-least',
@@ -67,7 +64,7 @@ export const roomAlarmLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const afterFilterLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'smoke-after-filter',
     'at-most',
@@ -76,7 +73,7 @@ export const afterFilterLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const rateOfRiseLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'rate-of-rise-at-bed',
     'at-most',
@@ -86,7 +83,7 @@ export const rateOfRiseLimit = (cabinet: Cabinet): Limit =>
 
 /** Air at a heat detector at any moment: what its class bears at most. */
 export const detectorPeakLimit = (cabinet: Cabinet, heatClass: HeatClass): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'heat-detector-peak',
     'at-most',
@@ -96,7 +93,7 @@ export const detectorPeakLimit = (cabinet: Cabinet, heatClass: HeatClass): Limit
 
 /** Air at a heat detector over the warmest four hours. */
 export const detectorLongLimit = (cabinet: Cabinet, heatClass: HeatClass, value: number): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'heat-detector-long',
     'at-most',
@@ -107,7 +104,7 @@ export const detectorLongLimit = (cabinet: Cabinet, heatClass: HeatClass, value:
   );
 
 export const linkLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'link-margin',
     'at-least',
@@ -116,7 +113,7 @@ export const linkLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const thermostatLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'thermostat-margin',
     'at-least',
@@ -125,7 +122,7 @@ export const thermostatLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const storedLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'stored-fuel',
     'at-most',
@@ -134,7 +131,7 @@ export const storedLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const vapourLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'stored-vapour',
     'at-most',
@@ -143,7 +140,7 @@ export const vapourLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const agentLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'extinguisher-agent',
     'at-least',

@@ -3,22 +3,25 @@
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Part, Side } from '../machine-solids.ts';
 import type { Limit } from '../measure.ts';
-import { limitFor } from '../person-limit.ts';
+import { tradeLimit } from '../person-limit.ts';
 import { GAP_ABOVE, MACHINE_GAP, PLUG_GAP } from '../standing-machines.ts';
 
 const PRACTICE = 'common practice, no source';
 
-const trade = (cabinet: Cabinet, id: string, kind: Limit['kind'], value: number, source: string): Limit =>
-  limitFor(cabinet, { id, kind, value, source, standing: 'trade' });
-
 export const machineGap = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'machine-gap', 'at-least', MACHINE_GAP, `20 to 25 mm of air beside hot or moving parts, ${PRACTICE}`);
+  tradeLimit(
+    cabinet,
+    'machine-gap',
+    'at-least',
+    MACHINE_GAP,
+    `20 to 25 mm of air beside hot or moving parts, ${PRACTICE}`,
+  );
 
 export const gapAbove = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'gap-above', 'at-least', GAP_ABOVE, `50 mm above the highest moving point, ${PRACTICE}`);
+  tradeLimit(cabinet, 'gap-above', 'at-least', GAP_ABOVE, `50 mm above the highest moving point, ${PRACTICE}`);
 
 export const plugGap = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'plug-gap',
     'at-least',
@@ -29,14 +32,14 @@ export const plugGap = (cabinet: Cabinet): Limit =>
 /** Before a fan: 50 mm, or its diameter when it is smaller. Before a plain hole: as much as lets its whole area in round the edge. */
 export const openingGap = (cabinet: Cabinet, fan: number, hole: number): Limit =>
   fan > 0
-    ? trade(
+    ? tradeLimit(
         cabinet,
         'opening-gap',
         'at-least',
         Math.min(0.05, fan),
         `50 mm before a fan, or one diameter of a smaller one, ${PRACTICE}`,
       )
-    : trade(
+    : tradeLimit(
         cabinet,
         'opening-gap',
         'at-least',
@@ -45,10 +48,10 @@ export const openingGap = (cabinet: Cabinet, fan: number, hole: number): Limit =
       );
 
 export const wayOut = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'way-out', 'at-least', 0.02, `20 mm beside what is brought through an opening, ${PRACTICE}`);
+  tradeLimit(cabinet, 'way-out', 'at-least', 0.02, `20 mm beside what is brought through an opening, ${PRACTICE}`);
 
 export const handRoom = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'hand-room',
     'at-least',
@@ -57,13 +60,13 @@ export const handRoom = (cabinet: Cabinet): Limit =>
   );
 
 export const reachLimit = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'reach', 'at-most', 0.55, `beyond 550 mm a forearm does not work reliably, ${PRACTICE}`);
+  tradeLimit(cabinet, 'reach', 'at-most', 0.55, `beyond 550 mm a forearm does not work reliably, ${PRACTICE}`);
 
 /** Breadth of a hand without its thumb, m. EN 547-3 (2008), from memory. */
 export const HAND = 0.097;
 
 export const spoolOff = (cabinet: Cabinet, width: number): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'spool-off',
     'at-least',
@@ -72,7 +75,7 @@ export const spoolOff = (cabinet: Cabinet, width: number): Limit =>
   );
 
 export const liftLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'lift',
     'at-most',
@@ -84,7 +87,7 @@ export const liftLimit = (cabinet: Cabinet): Limit =>
 export const PERSON = 0.6;
 
 export const swingRoom = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'swing-room',
     'at-least',

@@ -4,15 +4,12 @@ import { CHANNEL_SHARE, cableBend, creepLimit } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { CableRun } from '../../cabinet/fittings.ts';
 import type { Limit } from '../measure.ts';
-import { limitFor } from '../person-limit.ts';
+import { tradeLimit } from '../person-limit.ts';
 
 const PRACTICE = 'common practice, no source';
 
-const trade = (cabinet: Cabinet, id: string, kind: Limit['kind'], value: number, source: string): Limit =>
-  limitFor(cabinet, { id, kind, value, source, standing: 'trade' });
-
 export const bendLimit = (cabinet: Cabinet, { diameter, moved }: CableRun): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'cable-bend',
     'at-least',
@@ -21,7 +18,7 @@ export const bendLimit = (cabinet: Cabinet, { diameter, moved }: CableRun): Limi
   );
 
 export const fillLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'channel-fill',
     'at-most',
@@ -30,19 +27,19 @@ export const fillLimit = (cabinet: Cabinet): Limit =>
   );
 
 export const socketsLimit = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'sockets-left', 'at-least', 0, 'an adapter wider than the pitch covers its neighbours’ sockets');
+  tradeLimit(cabinet, 'sockets-left', 'at-least', 0, 'an adapter wider than the pitch covers its neighbours’ sockets');
 
 export const fittingGap = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'fitting-gap', 'at-least', 0.02, `20 mm of air beside hot or moving parts, ${PRACTICE}`);
+  tradeLimit(cabinet, 'fitting-gap', 'at-least', 0.02, `20 mm of air beside hot or moving parts, ${PRACTICE}`);
 
 export const fittingReach = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'fitting-reach', 'at-most', 0.55, `beyond 550 mm a forearm does not work reliably, ${PRACTICE}`);
+  tradeLimit(cabinet, 'fitting-reach', 'at-most', 0.55, `beyond 550 mm a forearm does not work reliably, ${PRACTICE}`);
 
 export const blurLimit = (cabinet: Cabinet): Limit =>
-  trade(cabinet, 'camera-blur', 'at-most', 1, 'what swings by less than a pixel cannot be seen; own choice');
+  tradeLimit(cabinet, 'camera-blur', 'at-most', 1, 'what swings by less than a pixel cannot be seen; own choice');
 
 export const warmthLimit = (cabinet: Cabinet, material: string, glassTransition: number): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'bracket-warmth',
     'at-most',
@@ -51,7 +48,7 @@ export const warmthLimit = (cabinet: Cabinet, material: string, glassTransition:
   );
 
 export const extinguisherLimit = (cabinet: Cabinet): Limit =>
-  trade(
+  tradeLimit(
     cabinet,
     'extinguisher',
     'at-least',
