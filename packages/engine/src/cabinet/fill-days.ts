@@ -5,6 +5,7 @@ import { defaults } from './defaults.ts';
 import { materialOn } from './fill-materials.ts';
 import { fillCourse, noted } from './fill-room.ts';
 import type { Ledger } from './ledger.ts';
+import type { Spread } from './origin.ts';
 import type { FilePath } from './source-tree.ts';
 import type { DaySpec, FileSpec, JobSpec } from './spec.ts';
 
@@ -47,10 +48,11 @@ function fillDay(
     jobs: Object.fromEntries(
       Object.entries(day.jobs ?? {})
         .filter(([, { start }]) => !within(start, cut))
-        .map(([job, written]) => [
-          job,
-          shortened(fillJob(`${at}.jobs.${job}`, written, [...file, 'jobs', job], spec, materials, ledger), cut),
-        ]),
+        .map(([job, written]) => {
+          const path = `${at}.jobs.${job}`;
+          const whole = fillJob(path, written, [...file, 'jobs', job], spec, materials, ledger);
+          return [job, cut === undefined ? whole : shortened(path, whole, cut, ledger)];
+        }),
     ),
     doorOpenings: (day.doors ?? []).map((opening, index) => {
       ledger.note(`${at}.doorOpenings.${index}`, ledger.given([...file, 'doors', index]));
@@ -80,11 +82,35 @@ function within(time: number, cut: Day['powerCut']): boolean {
   return cut !== undefined && cut[0] <= time && time < cut[1];
 }
 
-/** A print that loses its power is lost: machines are not taken to carry on where they stopped. */
-function shortened(job: Job, cut: Day['powerCut']): Job {
+/**
+ * A print that loses its power is lost: machines are not taken to carry on where they stopped. What its length and mass might have come
+ * to without the cut ends there too, or else samples would print on.
+ */
+function shortened(at: string, job: Job, [cut]: readonly [number, number], ledger: Ledger): Job {
   const { start, duration, mass } = job;
-  if (cut === undefined || start >= cut[0] || start + duration <= cut[0]) return job;
-  return { ...job, duration: cut[0] - start, mass: (mass * (cut[0] - start)) / duration };
+  if (start >= cut) return job;
+  const left = cut - start;
+  const atMost = (seconds: number): number => Math.min(seconds, left);
+  if (duration > left) {
+    const share = left / duration;
+    endsWithPower(`${at}.duration`, atMost, ledger);
+    endsWithPower(`${at}.mass`, (kilograms) => kilograms * share, ledger);
+    return { ...job, duration: left, mass: mass * share };
+  }
+  const origin = ledger.origins.get(`${at}.duration`);
+  if (origin?.spread !== undefined)
+    ledger.note(`${at}.duration`, { ...origin, spread: changed(origin.spread, atMost) });
+  return job;
+}
+
+function endsWithPower(at: string, until: (whole: number) => number, ledger: Ledger): void {
+  const spread = ledger.origins.get(at)?.spread;
+  const how = 'until the power fails';
+  ledger.note(at, { kind: 'derived', how, ...(spread === undefined ? {} : { spread: changed(spread, until) }) });
+}
+
+function changed({ p10, p50, p90, shape }: Spread, change: (value: number) => number): Spread {
+  return { p10: change(p10), p50: change(p50), p90: change(p90), shape };
 }
 
 function fillJob(

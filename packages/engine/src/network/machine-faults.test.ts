@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Cabinet } from '../cabinet/cabinet.ts';
+import { assumedInputs } from '../cabinet/assumed-inputs.ts';
+import type { Cabinet, Job } from '../cabinet/cabinet.ts';
+import type { Origins } from '../cabinet/origin.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
+import { setInput } from '../cabinet/set-input.ts';
 import type { DayRecord } from '../day/record.ts';
 import { seriesOf, temperatureSeries, valueAt } from '../day/series.ts';
 import { simulateDay } from '../day/simulate-day.ts';
@@ -9,7 +12,14 @@ import { assemble } from './assemble.ts';
 const HOUR = 3600;
 const CELSIUS = 273.15;
 
-function cabinetOf(job: string, day: string = ''): Cabinet {
+interface Found {
+  readonly cabinet: Cabinet;
+  readonly origins: Origins;
+}
+
+const cabinetOf = (job: string, day?: string): Cabinet => read('6 h, mass: 60 g', job, day).cabinet;
+
+function read(length: string, job: string, day: string = ''): Found {
   const text = `
 stillair: 1
 room: { temperature: 20 °C, held: yes }
@@ -20,11 +30,11 @@ air:
   intake: { from: room, to: only, hole: 80 mm round }
   exhaust: { from: only, to: room, parts: [{ fan: axial 92 mm quiet }] }
 heats: { lamp: { kind: LED strip 10 W, bay: only }, warm: { what: heater, bay: only, power: 50 W, holds: 30 °C, control: always } }
-days: { d: { jobs: { part: { material: ABS, start: 8:00, for: 6 h, mass: 60 g${job} } }${day} } }
+days: { d: { jobs: { part: { material: ABS, start: 8:00, for: ${length}${job} } }${day} } }
 `;
   const answer = readCabinet('fault.yaml', text);
   if (!answer.ok) throw new Error(answer.complaints.map(({ what }) => what).join('; '));
-  return answer.cabinet;
+  return answer;
 }
 
 const run = (cabinet: Cabinet): DayRecord => simulateDay(assemble(cabinet, 'd').network);
@@ -61,6 +71,24 @@ describe('a power cut', () => {
   it('exact: ends the print, whose mass is that of the part that was printed', () => {
     expect(cabinet.days['d']!.jobs['part']).toMatchObject({ start: 8 * HOUR, duration: 2 * HOUR });
     expect(cabinet.days['d']!.jobs['part']!.mass).toBeCloseTo(0.02, 12);
+  });
+
+  it('property: no sample prints what the cut has kept from being printed', () => {
+    for (const length of ['6 h (5 h to 7 h), mass: 60 g (50 g to 80 g)', '6 h', '110 min (100 min to 180 min)']) {
+      const { cabinet: cut, origins } = read(length, '', ', power-cut: 10:00 to 12:00');
+      const whole = read(length, '');
+      const jobOf = (of: Cabinet): Job => of.days['d']!.jobs['part']!;
+      const rateOf = ({ cabinet: of }: Found): number => jobOf(of).mass / jobOf(of).duration;
+      const mass = 'days.d.jobs.part.mass';
+      expect(rateOf({ cabinet: cut, origins })).toBeCloseTo(rateOf(whole), 12);
+      for (const { path, spread } of assumedInputs(origins).filter(({ path: of }) => of.startsWith('days.d.jobs.'))) {
+        expect(setInput(cut, path, spread.p50), path).toEqual(cut);
+        expect(jobOf(setInput(cut, path, spread.p90)).duration).toBeLessThanOrEqual(2 * HOUR);
+        if (path !== mass) continue;
+        const { spread: unhindered } = whole.origins.get(mass)!;
+        expect(spread.p90 / spread.p50).toBeCloseTo(unhindered!.p90 / unhindered!.p50, 12);
+      }
+    }
   });
 
   it('exact: stops fan, heater and bed while it lasts; fan and heater come back by themselves, the print does not', () => {
