@@ -58,7 +58,7 @@ export function quantity(kind: string, value: number, units: UnitSystem): string
 }
 
 /** `left.bracket`, with its day when the file has more than one. */
-export function aboutText({ part, day }: Finding, days: number): string {
+export function aboutText({ part, day }: Pick<Finding, 'part' | 'day'>, days: number): string {
   return days > 1 && day !== STANDING ? `${part}, ${day}` : part;
 }
 

@@ -2,7 +2,7 @@
 
 import { type Judgement, judge, type ReadSource, remarksOn, type SpreadFrom } from '@stillair/engine';
 import type { Io } from './io.ts';
-import { progressLine } from './progress.ts';
+import { longStudy } from './long-study.ts';
 import { hanging, whole } from './text.ts';
 import { openEvaluator } from './workers.ts';
 
@@ -13,18 +13,13 @@ export interface JudgedOptions {
 
 export async function judged(source: ReadSource, { samples, workers }: JudgedOptions, io: Io): Promise<Judgement> {
   const evaluator = openEvaluator(source, { workers, stop: io.stop });
-  try {
-    return await judge(source, {
+  return longStudy(evaluator, 'varying inputs and trying remedies', io, (hooks) =>
+    judge(source, {
+      ...hooks,
       samples,
-      evaluate: evaluator.evaluate,
-      progress: progressLine(io, 'varying inputs and trying remedies'),
       first: (findings) => io.progress(`by middle values alone: ${remarksOn(findings).opening}`),
-      stop: () => io.stop.aborted,
-    });
-  } finally {
-    io.progress('');
-    await evaluator.close();
-  }
+    }),
+  );
 }
 
 /** Tells what a person should know about the run itself: that it was cut short, or that some samples could not be run. */

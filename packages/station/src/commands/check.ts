@@ -1,6 +1,6 @@
 // stillair check FILE: one sentence, the remarks that matter most, and on request every finding.
 
-import { type Finding, nearest, remarksOn, STANDING, spreadFrom, type UnitSystem } from '@stillair/engine';
+import { type Finding, remarksOn, STANDING, spreadFrom, type UnitSystem } from '@stillair/engine';
 import { bandText, shortLimit, unitOf, valueText, withoutUnit } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
@@ -9,6 +9,7 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { sourceNotes } from '../source-notes.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
+import { unknownName } from '../unknown-name.ts';
 import { exitCodeOf, inked, verdictOrder, verdictWords } from '../verdict-words.ts';
 import { remarkText, type Shown } from './remark-text.ts';
 
@@ -60,9 +61,7 @@ export async function check(file: string, options: CheckOptions, io: Io): Promis
 }
 
 function refuse(what: string, word: string, known: readonly string[], io: Io): 2 {
-  const near = nearest(word, known);
-  const advice = near === undefined ? `there are: ${known.join(', ')}` : `did you mean ${near}?`;
-  io.err(`stillair check: there is no ${what} "${word}"; ${advice}`);
+  io.err(`stillair check: ${unknownName(what, word, known)}`);
   return 2;
 }
 

@@ -6,14 +6,14 @@ import {
   compare as compareOptions,
   type Row,
   type Sheet,
-  STANDING,
   type SummaryRow,
   type UnitSystem,
 } from '@stillair/engine';
+import { aboutText } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
-import { progressLine } from '../progress.ts';
+import { longStudy } from '../long-study.ts';
 import { sourceNotes } from '../source-notes.ts';
 import { hanging } from '../text.ts';
 import { exitCodeOf } from '../verdict-words.ts';
@@ -34,18 +34,9 @@ export async function compare(file: string, options: CompareOptions, io: Io): Pr
   const source = await loadCabinet(file, 'compare', io);
   if (source === undefined) return 2;
   const evaluator = openEvaluator(source, { workers: options.workers, stop: io.stop });
-  let comparison: Comparison;
-  try {
-    comparison = await compareOptions(source, {
-      samples: options.samples,
-      evaluate: evaluator.evaluate,
-      progress: progressLine(io, 'varying inputs of every option'),
-      stop: () => io.stop.aborted,
-    });
-  } finally {
-    io.progress('');
-    await evaluator.close();
-  }
+  const comparison = await longStudy(evaluator, 'varying inputs of every option', io, (hooks) =>
+    compareOptions(source, { ...hooks, samples: options.samples }),
+  );
   const days = Object.keys(source.cabinet.days).length;
   if (options.json) io.out(JSON.stringify({ ...comparison, file, cabinet: source.cabinet.title }, null, 2));
   else io.out(inWords(source.cabinet.title, comparison, { ...options, days }, io));
@@ -116,22 +107,19 @@ function worstRow(days: number): (row: SummaryRow) => GridRow {
     unit,
     best,
     cells: Object.fromEntries(
-      Object.entries(cells).map(([id, cell]) => [id, { ...cell, place: placeOf(cell.part, cell.day, days) }]),
+      Object.entries(cells).map(([id, cell]) => [id, { ...cell, place: aboutText(cell, days) }]),
     ),
   });
 }
 
 /** A row of one finding tells its place in the title. */
-function ownRow({ title, part, day, unit, cells, best, limit }: Row, days: number): GridRow {
+function ownRow(row: Row, days: number): GridRow {
+  const { title, unit, cells, best, limit } = row;
   const held = limit === undefined ? { place: '' } : { place: '', limit };
   return {
-    title: `${title}, ${placeOf(part, day, days)}`,
+    title: `${title}, ${aboutText(row, days)}`,
     unit,
     best,
     cells: Object.fromEntries(Object.entries(cells).map(([id, cell]) => [id, { ...cell, ...held }])),
   };
-}
-
-function placeOf(part: string, day: string, days: number): string {
-  return days > 1 && day !== STANDING ? `${part}, ${day}` : part;
 }

@@ -6,7 +6,6 @@ import {
   dayPicture,
   dayTable,
   formatClock,
-  nearest,
   parseClock,
   recordCsv,
   runDay,
@@ -19,6 +18,7 @@ import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { table } from '../table.ts';
+import { unknownName } from '../unknown-name.ts';
 
 export interface DayOptions {
   readonly day?: string;
@@ -42,10 +42,7 @@ export async function day(file: string, options: DayOptions, io: Io): Promise<Ex
   const days = Object.keys(cabinet.days);
   const id = options.day ?? days[0]!;
   if (!days.includes(id)) {
-    const near = nearest(id, days);
-    io.err(
-      `stillair day: there is no day "${id}"; ${near === undefined ? `there are: ${days.join(', ')}` : `did you mean ${near}?`}`,
-    );
+    io.err(`stillair day: ${unknownName('day', id, days)}`);
     return 2;
   }
   const length = cabinet.days[id]!.length;

@@ -7,18 +7,18 @@ import {
   type FaultStudy,
   formatClock,
   formatDuration,
-  nearest,
   faults as studyFaults,
   type UnitSystem,
 } from '@stillair/engine';
-import { bandOf, quantity, shortLimit, unitOf, withoutUnit } from '../finding-text.ts';
+import { aboutText, bandOf, quantity, shortLimit, unitOf, withoutUnit } from '../finding-text.ts';
 import { type Ink, inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
-import { progressLine } from '../progress.ts';
+import { longStudy } from '../long-study.ts';
 import { sourceNotes } from '../source-notes.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
+import { unknownName } from '../unknown-name.ts';
 import { openFaultEvaluator } from '../workers.ts';
 
 export interface FaultsOptions {
@@ -36,25 +36,13 @@ export async function faults(file: string, options: FaultsOptions, io: Io): Prom
   const known = Object.keys(source.cabinet.days);
   const { day } = options;
   if (day !== undefined && !known.includes(day)) {
-    const near = nearest(day, known);
-    const advice = near === undefined ? `there are: ${known.join(', ')}` : `did you mean ${near}?`;
-    io.err(`stillair faults: there is no day "${day}"; ${advice}`);
+    io.err(`stillair faults: ${unknownName('day', day, known)}`);
     return 2;
   }
   const evaluator = openFaultEvaluator(source, { workers: options.workers, stop: io.stop });
-  let study: FaultStudy;
-  try {
-    study = await studyFaults(source, {
-      ...(day === undefined ? {} : { days: [day] }),
-      samples: options.samples,
-      evaluate: evaluator.evaluate,
-      progress: progressLine(io, 'running faults'),
-      stop: () => io.stop.aborted,
-    });
-  } finally {
-    io.progress('');
-    await evaluator.close();
-  }
+  const study = await longStudy(evaluator, 'running faults', io, (hooks) =>
+    studyFaults(source, { ...hooks, ...(day === undefined ? {} : { days: [day] }), samples: options.samples }),
+  );
   const { title } = source.cabinet;
   if (options.json) io.out(JSON.stringify({ ...study, file, cabinet: title }, null, 2));
   else io.out(inWords(title, study, options, io));
@@ -165,10 +153,8 @@ function faultTable(rows: readonly FaultRow[], shown: Shown): string {
   return table(columns, cells, shown.width, colour);
 }
 
-function effectText(
-  { title, part, day, unit, value, p10, p90, limit, verdict, was, passed, worst }: Effect,
-  { days, units, mark }: Shown,
-): string {
+function effectText(effect: Effect, { days, units, mark }: Shown): string {
+  const { title, unit, value, p10, p90, limit, verdict, was, passed, worst } = effect;
   const number = quantity(unit, value, units);
   const band =
     p10 === undefined || p90 === undefined || p10 === p90
@@ -181,8 +167,7 @@ function effectText(
       : worst !== undefined
         ? `; worst at ${formatClock(worst)}`
         : '';
-  const place = days > 1 ? `${part}, ${day}` : part;
-  return `${word}: ${title}, ${place}: ${number}${band} ${shortLimit(limit, unit, units, number)} ${mark(limit.source)}${when}`;
+  return `${word}: ${title}, ${aboutText(effect, days)}: ${number}${band} ${shortLimit(limit, unit, units, number)} ${mark(limit.source)}${when}`;
 }
 
 function catchText({ device, what, does, earliest, latest, leaves }: Catch): string {

@@ -8,16 +8,16 @@ import {
   pare as pareParts,
   type ReadSource,
   readCabinet,
-  STANDING,
   type UnitSystem,
 } from '@stillair/engine';
-import { quantity } from '../finding-text.ts';
+import { aboutText, quantity } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
-import { progressLine } from '../progress.ts';
+import { longStudy } from '../long-study.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
+import { unknownName } from '../unknown-name.ts';
 import { verdictWords } from '../verdict-words.ts';
 import { openEvaluator } from '../workers.ts';
 
@@ -38,18 +38,9 @@ export async function pare(file: string, options: PareOptions, io: Io): Promise<
     return 2;
   }
   const evaluator = openEvaluator(source, { workers: options.workers, stop: io.stop });
-  let paring: Paring;
-  try {
-    paring = await pareParts(source, {
-      samples: options.samples,
-      evaluate: evaluator.evaluate,
-      progress: progressLine(io, 'taking parts out'),
-      stop: () => io.stop.aborted,
-    });
-  } finally {
-    io.progress('');
-    await evaluator.close();
-  }
+  const paring = await longStudy(evaluator, 'taking parts out', io, (hooks) =>
+    pareParts(source, { ...hooks, samples: options.samples }),
+  );
   const { title } = source.cabinet;
   if (options.json)
     io.out(
@@ -70,7 +61,7 @@ function withOption(source: ReadSource, id: string | undefined): ReadSource | st
   const option = source.cabinet.options[id];
   const known = Object.keys(source.cabinet.options);
   if (option === undefined)
-    return `there is no option "${id}"; ${known.length === 0 ? 'the file has none' : `there are: ${known.join(', ')}`}`;
+    return known.length === 0 ? `there is no option "${id}"; the file has none` : unknownName('option', id, known);
   const text = editText(source.text, [...option.edits, { remove: ['options'] }]);
   const answer = readCabinet(source.file, text);
   return answer.ok
@@ -120,12 +111,12 @@ function savesText({ saves }: PareRow): string {
 }
 
 function missText(misses: readonly Miss[], days: number, units: UnitSystem): string {
-  const [{ title, part, day, unit, before, value, was, verdict }] = misses as [Miss, ...Miss[]];
-  const place = days > 1 && day !== STANDING ? `${part}, ${day}` : part;
+  const [worst] = misses as [Miss, ...Miss[]];
+  const { title, unit, before, value, was, verdict } = worst;
   const told = (number: number | undefined): string =>
     number === undefined ? 'unknown' : quantity(unit, number, units);
   const words =
     was === verdict ? `${verdictWords[verdict]} the more` : `${verdictWords[was]}, then ${verdictWords[verdict]}`;
   const more = misses.length > 1 ? `; and ${misses.length - 1} more` : '';
-  return `${title}, ${place}: ${told(before)}, then ${told(value)} (${words})${more}`;
+  return `${title}, ${aboutText(worst, days)}: ${told(before)}, then ${told(value)} (${words})${more}`;
 }
