@@ -98,8 +98,15 @@ export function numbersOfDay(run: DayRun, trades: readonly Trade[] = allTrades):
   return numbers;
 }
 
-function addNumbers(
-  { values, limits, unknown }: { values: Record<string, number>; limits: Record<string, number>; unknown: string[] },
+/** Numbers while they are gathered. */
+export interface GatheredNumbers extends Numbers {
+  readonly values: Record<string, number>;
+  readonly limits: Record<string, number>;
+  readonly unknown: string[];
+}
+
+export function addNumbers(
+  { values, limits, unknown }: GatheredNumbers,
   measures: readonly Measure[],
   day: string,
 ): void {

@@ -67,15 +67,20 @@ declare function setTimeout(run: () => void, milliseconds: number): unknown;
 
 /** Runs a batch in this process and lets others have their turn between variants. */
 export function evaluateHere(source: CabinetSource, trades?: readonly Trade[]): Evaluate {
-  const run = variantRunner(source, trades);
-  return async (variants, { finished, stop }) => {
-    const outcomes: (Outcome | undefined)[] = [];
-    for (const variant of variants) {
+  return inTurn(variantRunner(source, trades));
+}
+
+export function inTurn<Task, Result>(
+  run: (task: Task) => Result,
+): (tasks: readonly Task[], hooks: BatchHooks) => Promise<readonly (Result | undefined)[]> {
+  return async (tasks, { finished, stop }) => {
+    const outcomes: (Result | undefined)[] = [];
+    for (const task of tasks) {
       if (stop()) {
         outcomes.push(undefined);
         continue;
       }
-      outcomes.push(run(variant));
+      outcomes.push(run(task));
       finished();
       await new Promise<void>((resolve) => setTimeout(resolve, 0));
     }

@@ -3,10 +3,18 @@
 
 import type { Cabinet } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
-import { setInput } from '../cabinet/set-input.ts';
-import { findingId, measureStanding, type RunDay, runDay, runDayOnce } from '../judge/pipeline.ts';
-import type { BatchHooks, CabinetSource, Outcome, Variant } from '../judge/variants.ts';
-import type { Trade } from '../trades/measure.ts';
+import { setInputs } from '../cabinet/set-input.ts';
+import {
+  addNumbers,
+  type GatheredNumbers,
+  measureDay,
+  measureStanding,
+  type RunDay,
+  runDay,
+  runDayOnce,
+} from '../judge/pipeline.ts';
+import { type BatchHooks, type CabinetSource, inTurn, type Outcome, type Variant } from '../judge/variants.ts';
+import { STANDING, type Trade } from '../trades/measure.ts';
 import { trades as allTrades } from '../trades/trades.ts';
 import { faultReach } from './fault-reach.ts';
 import { firstPassed } from './first-passed.ts';
@@ -45,36 +53,28 @@ export function faultRunner(source: CabinetSource, trades?: readonly Trade[]): (
     try {
       // Sampled days are all unlike: only faults may leave a network as it was.
       const runOf = Object.keys(inputs).length === 0 ? once : runDay;
-      return measured(
-        runOf,
-        Object.entries(inputs).reduce((made, [path, value]) => setInput(made, path, value), base),
-      );
+      return measured(runOf, setInputs(base, inputs));
     } catch (error) {
       return { ...empty, fault: error instanceof Error ? error.message : String(error) };
     }
     function measured(runOf: RunDay, cabinet: Cabinet): FaultOutcome {
-      const [values, limits, passed, worst]: Record<string, number>[] = [{}, {}, {}, {}];
+      const numbers: GatheredNumbers = { values: {}, limits: {}, unknown: [] };
+      const passed: Record<string, number> = {};
+      const worst: Record<string, number> = {};
       const trips: Record<string, readonly Trip[]> = {};
-      const unknown: string[] = [];
-      for (const [id, { value, limit }] of measureStanding(cabinet, asked)) {
-        if (value === undefined) unknown.push(id);
-        else values![id] = value;
-        if (limit !== undefined) limits![id] = limit.value;
-      }
+      addNumbers(numbers, [...measureStanding(cabinet, asked).values()], STANDING);
       for (const day of days) {
         const run = runOf(cabinet, day);
         trips[day] = tripsOn(run);
-        for (const measure of asked.flatMap((trade) => trade.measure?.(run) ?? [])) {
-          const id = findingId(measure, day);
+        const measures = measureDay(run, asked);
+        addNumbers(numbers, [...measures.values()], day);
+        for (const [id, measure] of measures) {
           const first = firstPassed(run, measure);
-          if (measure.value === undefined) unknown.push(id);
-          else values![id] = measure.value;
-          if (measure.limit !== undefined) limits![id] = measure.limit.value;
-          if (first !== undefined) passed![id] = first;
-          if (measure.at !== undefined) worst![id] = measure.at;
+          if (first !== undefined) passed[id] = first;
+          if (measure.at !== undefined) worst[id] = measure.at;
         }
       }
-      return { values: values!, limits: limits!, unknown, passed: passed!, worst: worst!, trips };
+      return { ...numbers, passed, worst, trips };
     }
   };
 }
@@ -90,19 +90,7 @@ function cabinetOf(
   return second.ok ? second.cabinet : (answer.complaints[0]?.what ?? 'the edited file cannot be read');
 }
 
-// Browsers and Node have it, the language's own library does not.
-declare function setTimeout(run: () => void, milliseconds: number): unknown;
-
 /** Runs faults in this process and lets others have their turn between them. */
 export function evaluateFaultsHere(source: CabinetSource, trades?: readonly Trade[]): EvaluateFaults {
-  const run = faultRunner(source, trades);
-  return async (tasks, { finished, stop }) => {
-    const outcomes: (FaultOutcome | undefined)[] = [];
-    for (const task of tasks) {
-      outcomes.push(stop() ? undefined : run(task));
-      if (!stop()) finished();
-      await new Promise<void>((resolve) => setTimeout(resolve, 0));
-    }
-    return outcomes;
-  };
+  return inTurn(faultRunner(source, trades));
 }
