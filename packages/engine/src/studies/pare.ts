@@ -3,10 +3,10 @@
 import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import type { Finding, Verdict } from '../judge/finding.ts';
-import { judge, type ReadSource } from '../judge/judge.ts';
+import { judge, type ReadSource, USUAL_SAMPLES } from '../judge/judge.ts';
 import { type DayMeasure, measureAll } from '../judge/pipeline.ts';
 import { verdictWith } from '../judge/remedies-tried.ts';
-import { type Evaluate, evaluateHere, type Outcome } from '../judge/variants.ts';
+import { type Evaluate, evaluateHere, type Outcome, type Variant } from '../judge/variants.ts';
 import { rankOf } from '../judge/verdict.ts';
 import type { Trade } from '../trades/measure.ts';
 import { getsFurther } from './effects.ts';
@@ -70,48 +70,47 @@ interface Taken {
 }
 
 export async function pare(source: ReadSource, options: PareOptions = {}): Promise<Paring> {
-  const { samples = 24, seed = 1, trades, progress, stop = () => false } = options;
+  const { samples = USUAL_SAMPLES, seed = 1, trades, progress, stop = () => false } = options;
   const evaluate = options.evaluate ?? evaluateHere(source, trades);
   const parts = inTheFile(source, pareableParts(source.cabinet));
   let [done, all] = [0, samples + parts.length];
-  const run = (edits: readonly (readonly Edit[])[]): Promise<readonly (Outcome | undefined)[]> =>
-    evaluate(
-      edits.map((each) => ({ edits: each, inputs: {} })),
-      { finished: tick, stop },
-    );
-  function tick(): void {
-    done += 1;
-    progress?.(done, all);
-  }
-  const { findings, samples: ran } = await judge(source, {
+  const run = (variants: readonly Variant[]): ReturnType<Evaluate> =>
+    evaluate(variants, {
+      finished: () => {
+        done += 1;
+        progress?.(done, all);
+      },
+      stop,
+    });
+  const { findings, samples: sampled } = await judge(source, {
     samples,
     seed,
     remedies: false,
     ...(trades === undefined ? {} : { trades }),
-    evaluate: (variants) => evaluate(variants, { finished: tick, stop }),
+    evaluate: run,
     stop,
   });
 
-  const without = parts.map((part) => takenOut(source, [part]));
-  const can = parts.filter((_, at) => typeof without[at] !== 'string');
-  const outcomes = await run(without.flatMap((taken) => (typeof taken === 'string' ? [] : [taken.edits])));
-  const rows = parts.map((part, at): PareRow => {
-    const taken = without[at]!;
+  const missed = (by: readonly PareablePart[], { cabinet }: Taken, outcome: Outcome): Miss[] =>
+    missesOf(
+      findings,
+      outcome,
+      by,
+      lazily(() => measureAll(cabinet, trades)),
+    );
+
+  const alone = parts.map((part) => ({ part, taken: takenOut(source, [part]) }));
+  const can = alone.flatMap(({ part, taken }) => (typeof taken === 'string' ? [] : [{ id: part.id, taken }]));
+  const ran = await run(can.map(({ taken: { edits } }) => ({ edits, inputs: {} })));
+  const outcomes = new Map(can.map(({ id }, at) => [id, ran[at]] as const));
+  const rows = alone.map(({ part, taken }): PareRow => {
     const { id, says } = part;
     if (typeof taken === 'string') return { id, says, misses: [], fault: taken };
-    const outcome = outcomes[can.indexOf(part)];
+    const outcome = outcomes.get(id);
     const known = { id, says, edits: taken.edits, saves: priceDifference(taken.cabinet, source.cabinet) };
     if (outcome === undefined) return { ...known, misses: [], notRun: true };
     if (outcome.fault !== undefined) return { ...known, misses: [], fault: outcome.fault };
-    return {
-      ...known,
-      misses: missesOf(
-        findings,
-        outcome,
-        [part],
-        lazily(() => measureAll(taken.cabinet, trades)),
-      ),
-    };
+    return { ...known, misses: missed([part], taken, outcome) };
   });
 
   const idle = rows
@@ -123,17 +122,9 @@ export async function pare(source: ReadSource, options: PareOptions = {}): Promi
     const tried = [...together, parts.find((part) => part.id === id)!];
     const taken = takenOut(source, tried);
     if (typeof taken === 'string') continue;
-    const [outcome] = tried.length === 1 ? [outcomes[can.indexOf(tried[0]!)]] : await run([taken.edits]);
+    const outcome = together.length === 0 ? outcomes.get(id) : (await run([{ edits: taken.edits, inputs: {} }]))[0];
     if (outcome === undefined || outcome.fault !== undefined) continue;
-    if (
-      missesOf(
-        findings,
-        outcome,
-        tried,
-        lazily(() => measureAll(taken.cabinet, trades)),
-      ).length === 0
-    )
-      together.push(tried.at(-1)!);
+    if (missed(tried, taken, outcome).length === 0) together.push(tried.at(-1)!);
   }
   const whole = takenOut(source, together);
   return {
@@ -143,7 +134,7 @@ export async function pare(source: ReadSource, options: PareOptions = {}): Promi
     together: together.map(({ id }) => id),
     edits: together.length === 0 || typeof whole === 'string' ? [] : whole.edits,
     unknown: findings.filter(({ verdict }) => verdict === 'unknown').length,
-    samples: ran,
+    samples: sampled,
     stopped: stop(),
   };
 }
