@@ -14,7 +14,19 @@ const mayImport: Record<string, readonly string[]> = {
 };
 
 /** Inside the engine, a folder may import itself and the ones before it. */
-const engineOrder = ['units', 'cabinet', 'jobs', 'network', 'day', 'trades', 'judge', 'studies', 'papers'];
+const engineOrder = [
+  'units',
+  'numerics',
+  'cabinet',
+  'jobs',
+  'network',
+  'day',
+  'trades',
+  'judge',
+  'studies',
+  'running',
+  'papers',
+];
 
 const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((path) =>
   /^\w+\/src\/.*\.tsx?$/.test(path),

@@ -2,7 +2,7 @@
 // Each step names the input whose ranks explain most of what is left, and takes its share out of the result and of all other
 // inputs. It stops when an input with no influence could do as well: with few samples only strong drivers are named.
 
-import { normalQuantile } from './normal.ts';
+import { normalQuantile } from '../numerics/normal.ts';
 
 export interface Driver {
   readonly path: string;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { normalQuantile } from './normal.ts';
+import { normalQuantile } from '../numerics/normal.ts';
 import { sampleColumn, valueAt } from './samples.ts';
 
 describe('normalQuantile', () => {

@@ -3,8 +3,8 @@
 // others as they were, so that base and options are compared on common random inputs.
 
 import type { Spread } from '../cabinet/origin.ts';
-import { normalQuantile } from './normal.ts';
-import { randomStream, shuffled, textSeed } from './random.ts';
+import { normalQuantile } from '../numerics/normal.ts';
+import { randomStream, shuffled, textSeed } from '../numerics/random.ts';
 
 /** z at the 90th percentile. */
 const Z90: number = normalQuantile(0.9);
