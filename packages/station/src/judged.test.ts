@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { notesText, spreadText } from './judged.ts';
+import { notesText, optionNotesText, spreadText } from './judged.ts';
 
 describe('notes of a run', () => {
   const warnings = [
@@ -17,6 +17,18 @@ describe('notes of a run', () => {
   it('exact: of one day alone when that is asked; nothing when there is nothing', () => {
     expect(notesText({ warnings }, 2, 80, 'sunday')).toBe('note: sunday: The fan can run in two ways.');
     expect(notesText({ warnings: [] }, 1, 80)).toBe('');
+  });
+
+  it('exact: of several options once, with the letters of those it befell unless it befell all', () => {
+    const [slow, fan] = warnings;
+    const sheets = [
+      { id: 'a', warnings: [slow!, fan!] },
+      { id: 'b', warnings: [slow!] },
+    ];
+    expect(optionNotesText(sheets, (id) => id.toUpperCase(), 1, 80)).toBe(
+      'note: The day did not repeat.\nnote on A: The fan can run in two ways.',
+    );
+    expect(optionNotesText([], (id) => id, 1, 80)).toBe('');
   });
 });
 

@@ -1,6 +1,6 @@
 // Judging a cabinet file for a command: on all cores, with a line of progress, and stopped when the person asks.
 
-import { type Judgement, judge, type ReadSource, remarksOn, type SpreadFrom } from '@stillair/engine';
+import { type Judgement, judge, type ReadSource, remarksOn, type Sheet, type SpreadFrom } from '@stillair/engine';
 import type { Io } from './io.ts';
 import { longStudy } from './long-study.ts';
 import { hanging, whole } from './text.ts';
@@ -42,6 +42,27 @@ export function notesText(
   return warnings
     .filter((warning) => day === undefined || warning.day === day)
     .map((warning) => hanging('note: ', `${days > 1 ? `${warning.day}: ` : ''}${warning.message}`, width))
+    .join('\n');
+}
+
+/** The same for several options: each said once, with the names of the options whose days it befell unless it befell all. */
+export function optionNotesText(
+  sheets: readonly Pick<Sheet, 'id' | 'warnings'>[],
+  nameOf: (id: string) => string,
+  days: number,
+  width: number,
+): string {
+  const befell = new Map<string, Set<string>>();
+  for (const { id, warnings } of sheets) {
+    for (const { day, message } of warnings) {
+      const said = `${days > 1 ? `${day}: ` : ''}${message}`;
+      befell.set(said, (befell.get(said) ?? new Set()).add(nameOf(id)));
+    }
+  }
+  return [...befell]
+    .map(([said, names]) =>
+      hanging(names.size === sheets.length ? 'note: ' : `note on ${[...names].join(', ')}: `, said, width),
+    )
     .join('\n');
 }
 

@@ -7,7 +7,7 @@ import { readCabinet } from '../cabinet/read-cabinet.ts';
 import { type Band, bandOf, chanceInside } from '../judge/bands.ts';
 import type { Verdict } from '../judge/finding.ts';
 import type { ReadSource } from '../judge/judge.ts';
-import { type DayMeasure, measureAll } from '../judge/pipeline.ts';
+import { type CabinetMeasures, type DayMeasure, measureDays } from '../judge/pipeline.ts';
 import { relevanceIn } from '../judge/relevance.ts';
 import { sampleInputs, sampleVariants } from '../judge/sample-variants.ts';
 import { sampleColumn } from '../judge/samples.ts';
@@ -36,6 +36,8 @@ export interface Sheet {
   readonly chanceOfAll?: number;
   /** What it comes to with the nominal inputs by the measures of the wants, the lower the better. */
   readonly comesTo: Readonly<Partial<Record<Want, number>>>;
+  /** What simulating its days warned of. */
+  readonly warnings: CabinetMeasures['warnings'];
 }
 
 export interface Cell extends Partial<Band> {
@@ -96,6 +98,7 @@ interface Run {
   readonly edits: readonly Edit[];
   readonly cabinet: Cabinet;
   readonly measures: ReadonlyMap<string, DayMeasure>;
+  readonly warnings: CabinetMeasures['warnings'];
   readonly outcomes: readonly (Outcome | undefined)[];
 }
 
@@ -114,7 +117,7 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
     const inputs = assumedInputs(read.origins);
     for (const input of inputs) uncertain.set(input.path, input);
     const variants = sampleVariants(edits, sampleInputs(inputs, samples, seed), samples);
-    const measures = measureAll(read.cabinet, trades);
+    const { measures, warnings } = measureDays(read.cabinet, trades);
     const outcomes = await evaluate(variants, {
       finished: () => {
         done += 1;
@@ -122,7 +125,7 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
       },
       stop,
     });
-    runs.push({ id, title, edits, cabinet: read.cabinet, measures, outcomes });
+    runs.push({ id, title, edits, cabinet: read.cabinet, measures, warnings, outcomes });
   }
 
   const rows = rowsOf(runs);
@@ -260,6 +263,7 @@ function sheetOf(
       price,
       broken: [],
       comesTo: {},
+      warnings: [],
     };
   const limited = [...run.measures.values()].filter(({ limit }) => limit !== undefined);
   const broken = limited
@@ -277,6 +281,7 @@ function sheetOf(
     price,
     broken,
     comesTo: comesTo(run, price, differing),
+    warnings: run.warnings,
     ...(sampled.length === 0 ? {} : { chanceOfAll: sampled.filter(keepsAll).length / sampled.length }),
   };
 }

@@ -87,6 +87,7 @@ describe('the answer', () => {
     price: { low: price, high: price, sources: [], unknown: [] },
     broken,
     comesTo: costs,
+    warnings: [],
   });
   const speed = row('draught/air-speed/left/d', {}, { title: 'air speed at the print' });
   const leak = row('airflow/leak/west/d', {}, { title: 'leak' });

@@ -12,6 +12,7 @@ import {
 import { aboutText } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
+import { optionNotesText } from '../judged.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { sourceNotes } from '../source-notes.ts';
@@ -72,6 +73,7 @@ function inWords(title: string, comparison: Comparison, shown: Shown, io: Io): s
     `${hanging('', what, io.columns)}\n${hanging('', GRID_LEGEND, io.columns)}`,
     optionGrid([brokenRow(run), ...told], columns, { units: shown.units, width: io.columns, ink, notes, bands }),
     notes.list(io.columns),
+    optionNotesText(run, nameOf, shown.days, io.columns),
     ink.faint(more.join('\n')),
   ]
     .filter((text) => text !== '')
