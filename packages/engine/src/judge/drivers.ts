@@ -2,7 +2,7 @@
 // Each step names the input whose ranks explain most of what is left, and takes its share out of the result and of all other
 // inputs. It stops when an input with no influence could do as well: with few samples only strong drivers are named.
 
-import { normalQuantile } from '../numerics/normal.ts';
+import { smallestCorrelationSquared } from '../numerics/luck.ts';
 
 export interface Driver {
   readonly path: string;
@@ -60,7 +60,8 @@ export function driversOf(
     }
     if (best === undefined || explained < SMALLEST_SHARE * total) break;
     const correlationSquared = explained / dot(rest, rest);
-    if (correlationSquared < smallestCorrelationSquared(results.length - drivers.length, columns.length)) break;
+    const least = smallestCorrelationSquared(results.length - drivers.length, columns.length, FALSE_NAMES);
+    if (correlationSquared < least) break;
     const { path: named, ranks: taken } = best;
     drivers.push({ path: named, share: explained / total });
     takeOut(taken, rest);
@@ -73,13 +74,6 @@ export function driversOf(
       });
   }
   return drivers;
-}
-
-/** |r| of pure noise exceeds z/√(n − 1) with the normal's tail (large-sample form of Spearman's test, M. G. Kendall 1970). */
-function smallestCorrelationSquared(samples: number, inputs: number): number {
-  const tail = Math.min(FALSE_NAMES / Math.max(inputs, 1) / 2, 0.05);
-  const z = normalQuantile(1 - tail);
-  return Math.min((z * z) / Math.max(samples - 1, 1), 0.98);
 }
 
 function takeOut(direction: readonly number[], from: number[]): void {
