@@ -3,12 +3,11 @@
 import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Bench, browserProgram, openBench, root } from './browser.ts';
+import { browserProgram, root } from './browser.ts';
+import { faultsFoundByAxe, journey } from './journeys.ts';
 
-const LONG = 120_000;
 let folder: string;
 let file: string;
 
@@ -22,27 +21,6 @@ afterAll(async () => {
   await rm(folder, { recursive: true, force: true });
 });
 
-function journey(
-  name: string,
-  walk: (bench: Bench) => Promise<void>,
-  options: Parameters<typeof openBench>[0] = {},
-): void {
-  it.skipIf(browserProgram === undefined)(
-    name,
-    async () => {
-      const bench = await openBench(options);
-      try {
-        await walk(bench);
-        // A refused save is an answer; the browser logs it all the same.
-        expect(bench.errors.filter((error) => !/status of 412/.test(error))).toEqual([]);
-      } finally {
-        await bench.close();
-      }
-    },
-    LONG,
-  );
-}
-
 const part = (page: Page, path: string) => page.locator(`[data-part="${path}"]`);
 /** Picks the first machine with the keyboard and moves it by a centimetre. */
 async function nudge(page: Page): Promise<void> {
@@ -54,13 +32,6 @@ async function nudge(page: Page): Promise<void> {
 }
 
 const textOfFile = (page: Page) => page.evaluate<string | null>("localStorage.getItem('stillair draft')");
-
-async function faultsFoundByAxe(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
-}
 
 it('a browser is there for the journeys', () => {
   expect(browserProgram, 'npm run setup says how to bring Chromium').toBeDefined();

@@ -85,6 +85,17 @@ describe('judge', () => {
     expect(told).toEqual(['changes/quantity-0/room/usual holds', '2', '3']);
   });
 
+  it('order: bands are told after the last sample and before anything is tried', async () => {
+    const told: string[] = [];
+    const { findings } = await judge(source, {
+      trades: [changes],
+      samples: 4,
+      sampled: (banded) => told.push(...banded.map(({ p10, tried }) => `${String(p10)} ${tried.length}`)),
+      progress: (done) => told.push(`${done}`),
+    });
+    expect(told.slice(0, 5)).toEqual(['2', '3', '4', '5', `${String(findings[0]!.p10)} 0`]);
+  });
+
   it('property: an input that nature rules out is never named, however well luck pairs it', async () => {
     const air = trade('heat', ({ room }) => [{ value: room.background['particles'] ?? 0, logarithmic: true }]);
     expect((await judgeOne(air)).drivers).toEqual([]);

@@ -33,6 +33,8 @@ export interface JudgeOptions {
   readonly progress?: (done: number, all: number) => void;
   /** Called with the findings of the nominal day, by its values alone, before anything is varied. */
   readonly first?: (findings: readonly Finding[]) => void;
+  /** Called with findings and their bands, before anything is tried that might mend them. */
+  readonly sampled?: (findings: readonly Finding[]) => void;
   readonly stop?: () => boolean;
 }
 
@@ -78,6 +80,7 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
     const asked = inputs.filter(({ path }) => matters(path, measure));
     return judgedMeasure(measure, sampled, columns, asked);
   });
+  options.sampled?.(judged);
 
   const trials = remedies && !stop() ? remediesToTry(judged) : [];
   all += trials.length;

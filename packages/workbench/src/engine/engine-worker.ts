@@ -1,53 +1,68 @@
-// The engine off the page's thread. Two of these run: one looks, and is always free within one day's sum; the other judges and
-// compares, and gives way between two variants.
+// The engine off the page's thread. Two of these run: one looks, and is always free within one day's sum; the other does long work
+// and starts more of the same that help it.
 
-import { editText, judge, readCabinet } from '@stillair/engine';
+import { editText, readCabinet } from '@stillair/engine';
+import { openHands } from './hands.ts';
+import { helping } from './helping.ts';
+import { longWork } from './long-work.ts';
 import { look } from './look.ts';
-import type { Answer, Question } from './protocol.ts';
+import { onDemand } from './on-demand.ts';
+import type { Answer, Help, Helped, Question, QuickQuestion } from './protocol.ts';
 
 /** Newest question of those that end each other. */
 let newest = 0;
 
-const say = (answer: Answer): void => postMessage(answer);
+const say = (answer: Answer | Helped): void => postMessage(answer);
 
-addEventListener('message', ({ data }: MessageEvent<Question>) => {
+/** More would take memory, and days are too short to keep them all at work. */
+const MOST_HANDS = 8;
+const hands = openHands(
+  Math.min(navigator.hardwareConcurrency, MOST_HANDS) - 1,
+  () => new Worker(self.location.href, { type: 'module' }),
+);
+const work = longWork(hands, say);
+const help = helping(say);
+
+addEventListener('message', ({ data }: MessageEvent<Question | Help>) => {
   switch (data.kind) {
-    case 'option':
-      answerLook(data);
-      break;
-    case 'look':
-      newest = data.id;
-      // Later questions that have already arrived are taken in first; only the last of them is worked out.
-      setTimeout(() => {
-        if (newest === data.id) answerLook(data);
-      }, 0);
+    case 'help':
+      help(data);
       break;
     case 'judge':
-      newest = data.id;
-      void answerJudge(data);
-      break;
-    case 'compare':
-      newest = data.id;
-      void answerCompare(data);
-      break;
-    case 'edit':
-      answerEdit(data);
-      break;
-    case 'words':
-      void answerWords(data);
-      break;
-    case 'inspect':
-      void onDemand().then(({ inspect }) =>
-        say({ kind: 'inspected', id: data.id, fields: inspect(data.text, data.path) }),
-      );
-      break;
+    case 'ask':
     case 'stop':
-      newest = data.id;
+    case 'leave':
+      work(data);
       break;
+    default:
+      answerSoon(data);
   }
 });
 
-const onDemand = () => import('./on-demand.ts');
+function answerSoon(question: QuickQuestion): void {
+  switch (question.kind) {
+    case 'option':
+      answerLook(question);
+      break;
+    case 'look':
+      newest = question.id;
+      // Later questions that have already arrived are taken in first; only the last of them is worked out.
+      setTimeout(() => {
+        if (newest === question.id) answerLook(question);
+      }, 0);
+      break;
+    case 'edit':
+      answerEdit(question);
+      break;
+    case 'words':
+      void answerWords(question);
+      break;
+    case 'inspect':
+      void onDemand().then(({ inspect }) =>
+        say({ kind: 'inspected', id: question.id, fields: inspect(question.text, question.path) }),
+      );
+  }
+}
 
 async function answerWords({ id, text }: Extract<Question, { kind: 'words' }>): Promise<void> {
   const { vocabulary } = await onDemand();
@@ -61,46 +76,12 @@ function answerLook(question: Extract<Question, { kind: 'look' | 'option' }>): v
   const edits = question.kind === 'option' ? editsOf(text, question.option) : [];
   const seen = look(text, units, edits);
   if ('complaints' in seen) say({ kind: 'faulty', id, complaints: seen.complaints });
-  else say({ kind: 'looked', id, took: performance.now() - began, ...seen });
+  else say({ kind: 'looked', id, text, took: performance.now() - began, ...seen });
 }
 
 function editsOf(text: string, option: string) {
   const answer = readCabinet('cabinet', text);
   return answer.ok ? (answer.cabinet.options[option]?.edits ?? []) : [];
-}
-
-function sourceOf(text: string) {
-  const answer = readCabinet('cabinet', text);
-  return answer.ok ? { file: 'cabinet', text, cabinet: answer.cabinet, origins: answer.origins } : undefined;
-}
-
-async function answerJudge({ id, text, samples }: Extract<Question, { kind: 'judge' }>): Promise<void> {
-  const source = sourceOf(text);
-  if (source === undefined) return;
-  const judgement = await judge(source, {
-    samples,
-    stop: () => newest !== id,
-    progress: (done, all) => say({ kind: 'progress', id, of: 'judge', done, all }),
-  });
-  if (newest !== id) return;
-  const findings = judgement.findings.map((finding) => ({
-    ...finding,
-    steps: [...finding.steps],
-    remedies: [...finding.remedies],
-  }));
-  say({ kind: 'judged', id, judgement: { ...judgement, findings } });
-}
-
-async function answerCompare({ id, text, samples }: Extract<Question, { kind: 'compare' }>): Promise<void> {
-  const source = sourceOf(text);
-  if (source === undefined) return;
-  const { compare } = await onDemand();
-  const comparison = await compare(source, {
-    samples,
-    stop: () => newest !== id,
-    progress: (done, all) => say({ kind: 'progress', id, of: 'compare', done, all }),
-  });
-  if (newest === id) say({ kind: 'compared', id, comparison });
 }
 
 function answerEdit({ id, text, edits }: Extract<Question, { kind: 'edit' }>): void {

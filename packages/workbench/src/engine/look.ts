@@ -16,6 +16,7 @@ import {
   sheetDay,
   type UnitSystem,
 } from '@stillair/engine';
+import { plain } from './plain.ts';
 import type { Look, OriginTexts, ShownDay } from './protocol.ts';
 
 /** Name under which the text stands in complaints: the page shows the place itself. */
@@ -37,11 +38,7 @@ export function look(
   });
   return {
     cabinet,
-    // Steps and remedies may be worked out only when they are asked for; what leaves the worker must be plain.
-    findings: [...measures.values()].map((measure) => {
-      const finding = byItsValue(measure);
-      return { ...finding, steps: [...finding.steps], remedies: [...finding.remedies] };
-    }),
+    findings: [...measures.values()].map((measure) => plain(byItsValue(measure))),
     days: runs.map(
       (run): ShownDay => ({
         sheet: sheetDay(run),

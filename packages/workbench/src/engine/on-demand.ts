@@ -1,5 +1,3 @@
-// What only some people ask for, some of the time: loaded into the worker when it is first asked for.
+// The door to what is loaded only when it is asked for.
 
-export { compare } from '@stillair/engine';
-export { inspect } from './inspect.ts';
-export { vocabulary } from './vocabulary.ts';
+export const onDemand = (): Promise<typeof import('./asked-for.ts')> => import('./asked-for.ts');

@@ -5,9 +5,11 @@ import type {
   Comparison,
   Complaint,
   Edit,
+  FaultStudy,
   Finding,
   Judgement,
   Panel,
+  Paring,
   SheetDay,
   Strip,
   UnitSystem,
@@ -51,12 +53,61 @@ export interface Field {
   readonly origin: string;
 }
 
+/** What each study answers. */
+export interface Results {
+  readonly compare: Comparison;
+  readonly faults: FaultStudy;
+  readonly pare: Paring;
+}
+
+export type StudyName = keyof Results;
+
+/** What a person may choose of a study. */
+export interface Wishes {
+  readonly samples: number;
+  /** All days of the file unless given. */
+  readonly days?: readonly string[];
+}
+
+/** Tasks that can be spread over workers, by the function that runs them. */
+export type Runs = 'variants' | 'faults';
+
+/** One task for a helping worker; tasks of one piece of work share what was read for it. */
+export interface Help {
+  readonly kind: 'help';
+  readonly ticket: number;
+  readonly work: number;
+  readonly runs: Runs;
+  readonly text: string;
+  readonly task: unknown;
+}
+
+export interface Helped {
+  readonly kind: 'helped';
+  readonly ticket: number;
+  readonly outcome: unknown;
+}
+
+export interface Progress {
+  readonly done: number;
+  readonly all: number;
+  /** Since it was begun, ms. */
+  readonly took: number;
+}
+
 export type Question =
   /** Read this text and answer with its middle values; a later question of the kind ends this one. */
   | { readonly kind: 'look'; readonly id: number; readonly text: string; readonly units: UnitSystem }
-  /** Bands, chances and tried remedies of this text. */
+  /** Bands, chances and tried remedies of this text; ends whatever long work there is. */
   | { readonly kind: 'judge'; readonly id: number; readonly text: string; readonly samples: number }
-  | { readonly kind: 'compare'; readonly id: number; readonly text: string; readonly samples: number }
+  /** A study of this text, after its bands; ends another study. */
+  | {
+      readonly kind: 'ask';
+      readonly id: number;
+      readonly text: string;
+      readonly study: StudyName;
+      readonly wishes: Wishes;
+    }
   /** The text with these edits done, comments kept. */
   | { readonly kind: 'edit'; readonly id: number; readonly text: string; readonly edits: readonly Edit[] }
   /** The text of an option, read for drawing beside the cabinet as it stands. */
@@ -69,7 +120,13 @@ export type Question =
     }
   | { readonly kind: 'words'; readonly id: number; readonly text: string }
   | { readonly kind: 'inspect'; readonly id: number; readonly text: string; readonly path: string }
-  | { readonly kind: 'stop'; readonly id: number };
+  /** The person wants no more of it: what there is, is told. */
+  | { readonly kind: 'stop'; readonly id: number; readonly of: 'judge' | 'ask' }
+  /** The text has changed: nobody wants to hear of the old one. */
+  | { readonly kind: 'leave'; readonly id: number };
+
+export type QuickQuestion = Exclude<Question, { readonly kind: 'judge' | 'ask' | 'stop' | 'leave' }>;
+export type LongQuestion = Extract<Question, { readonly kind: 'judge' | 'ask' | 'stop' | 'leave' }>;
 
 /** The cabinet of a text, drawn and answered by middle values. */
 export interface Look {
@@ -83,17 +140,27 @@ export interface Look {
 
 export type Answer =
   | { readonly kind: 'faulty'; readonly id: number; readonly complaints: readonly Complaint[] }
-  | ({ readonly kind: 'looked'; readonly id: number; readonly took: number } & Look)
+  | ({ readonly kind: 'looked'; readonly id: number; readonly text: string; readonly took: number } & Look)
+  /** Findings with their bands, before changes that might mend them are tried. */
+  | { readonly kind: 'banded'; readonly id: number; readonly findings: readonly Finding[] }
   | { readonly kind: 'judged'; readonly id: number; readonly judgement: Judgement }
-  | { readonly kind: 'compared'; readonly id: number; readonly comparison: Comparison }
+  | { readonly kind: 'judging'; readonly id: number; readonly progress: Progress }
+  | { readonly kind: 'studying'; readonly id: number; readonly study: StudyName; readonly progress: Progress }
+  | Told
+  /** The study could not be made. */
+  | { readonly kind: 'broke'; readonly id: number; readonly study: StudyName; readonly why: string }
   | { readonly kind: 'edited'; readonly id: number; readonly text: string }
   | { readonly kind: 'worded'; readonly id: number; readonly vocabulary: Vocabulary }
   | { readonly kind: 'inspected'; readonly id: number; readonly fields: readonly Field[] }
-  | { readonly kind: 'refused'; readonly id: number; readonly why: string }
-  | {
-      readonly kind: 'progress';
-      readonly id: number;
-      readonly of: 'judge' | 'compare';
-      readonly done: number;
-      readonly all: number;
-    };
+  | { readonly kind: 'refused'; readonly id: number; readonly why: string };
+
+/** What a study says: so far, or at its end. */
+export type Told = {
+  readonly [Name in StudyName]: {
+    readonly kind: 'told';
+    readonly id: number;
+    readonly study: Name;
+    readonly result: Results[Name];
+    readonly ended: 'not yet' | 'whole' | 'stopped';
+  };
+}[StudyName];

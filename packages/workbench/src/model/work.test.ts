@@ -50,4 +50,29 @@ describe('what the page knows', () => {
       after(opened, { do: 'pane', pane: 'text', open: true }, { do: 'pane', pane: 'text', open: true }).panes,
     ).toEqual(['text']);
   });
+
+  it('exact: a study that runs is left by a change, and stays to be read as one of the older text', () => {
+    const result = { faults: [] } as never;
+    const asked = after(
+      opened,
+      { do: 'ask', study: 'faults' },
+      { do: 'hear', answer: { kind: 'told', id: 1, study: 'faults', result, ended: 'not yet' } },
+    );
+    expect(asked.asked.faults).toMatchObject({ state: 'running', text: 'one', result });
+    const changed = after(asked, { do: 'write', text: 'two' });
+    expect(changed.asked.faults).toMatchObject({ state: 'left', text: 'one', result });
+    expect(after(changed, { do: 'ask', study: 'faults' }).asked.faults).toEqual({ state: 'running', text: 'two' });
+  });
+
+  it('exact: one study runs at a time', () => {
+    const second = after(opened, { do: 'ask', study: 'faults' }, { do: 'ask', study: 'pare' });
+    expect([second.asked.faults?.state, second.asked.pare?.state]).toEqual(['left', 'running']);
+  });
+
+  it('exact: bands that were stopped say on how many samples they rest, until the text changes', () => {
+    const judgement = { findings: [], samples: { asked: 24, ran: 9, faults: [] }, stopped: true } as never;
+    const cut = after(opened, { do: 'hear', answer: { kind: 'judged', id: 1, judgement } });
+    expect(cut).toMatchObject({ cut: { ran: 9, asked: 24 }, pending: false });
+    expect(after(cut, { do: 'write', text: 'two' }).cut).toBeUndefined();
+  });
 });

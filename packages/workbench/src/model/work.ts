@@ -1,23 +1,18 @@
 // All that the page knows: the text with its past, what the engine said of it, and how the person looks at it.
 // A reducer and nothing else: the same actions give the same page.
 
-import type { Comparison, Complaint, Finding, UnitSystem } from '@stillair/engine';
-import type { Answer, Look } from '../engine/protocol.ts';
+import type { Complaint, Finding, UnitSystem } from '@stillair/engine';
+import type { Answer, Look, Progress, StudyName } from '../engine/protocol.ts';
+import { type AllAsked, askedAnew, heardOfStudy, leftAll } from './asked.ts';
 
 export type View = 'front' | 'side' | 'plan' | 'space';
 export type Theme = 'light' | 'dark' | 'system';
 
 /** Panes beside the sheet and its remarks; closed until they are asked for. */
-export type Pane = 'day' | 'options' | 'text' | 'part';
+export type Pane = 'day' | 'options' | 'text' | 'part' | 'ask';
 
 /** A file, an example that comes with the page, or answers to questions that are in no file yet. */
 export type From = 'file' | 'example' | 'own';
-
-export interface Progress {
-  readonly of: 'judge' | 'compare';
-  readonly done: number;
-  readonly all: number;
-}
 
 export interface Work {
   readonly name: string;
@@ -29,15 +24,23 @@ export interface Work {
   readonly saved: string;
   /** The last text that could be read, and what came of it. */
   readonly look?: Look;
+  readonly lookedAt?: string;
   /** Findings with bands, once they are there; else by middle values. */
   readonly findings: readonly Finding[];
   /** How many texts have been answered: pictures and benches wait for the next. */
   readonly answered: number;
   /** Bands and remedies of this text are still being worked out. */
   readonly pending: boolean;
+  /** Bands are there, remedies may not be. */
+  readonly banded: boolean;
+  /** The person stopped it: bands rest on fewer samples than were asked for. */
+  readonly cut?: { readonly ran: number; readonly asked: number };
   readonly progress?: Progress;
   readonly complaints: readonly Complaint[];
-  readonly comparison?: Comparison;
+  /** What was asked for, and what came of it. */
+  readonly asked: AllAsked;
+  /** The question that is shown. */
+  readonly question: StudyName;
   readonly view: View;
   readonly day: number;
   /** s */
@@ -66,6 +69,10 @@ export type Action =
   | { readonly do: 'redo' }
   | { readonly do: 'saved'; readonly text: string }
   | { readonly do: 'hear'; readonly answer: Answer }
+  /** A question is shown; asking it is another thing. */
+  | { readonly do: 'question'; readonly study: StudyName }
+  | { readonly do: 'ask'; readonly study: StudyName }
+  | { readonly do: 'judge' }
   | { readonly do: 'view'; readonly view: View }
   | { readonly do: 'day'; readonly day: number }
   | { readonly do: 'time'; readonly time: number }
@@ -90,7 +97,10 @@ export const emptyWork: Work = {
   findings: [],
   answered: 0,
   pending: false,
+  banded: false,
   complaints: [],
+  asked: {},
+  question: 'faults',
   view: 'front',
   day: 0,
   time: 43_200,
@@ -102,7 +112,7 @@ export const emptyWork: Work = {
 export function reduce(work: Work, action: Action): Work {
   switch (action.do) {
     case 'open': {
-      const { view, units, theme, panes, answered } = work;
+      const { view, units, theme, panes, answered, question } = work;
       return {
         ...emptyWork,
         answered,
@@ -110,6 +120,7 @@ export function reduce(work: Work, action: Action): Work {
         units,
         theme,
         panes,
+        question,
         name: action.name,
         from: action.from,
         text: action.text,
@@ -130,6 +141,12 @@ export function reduce(work: Work, action: Action): Work {
       return { ...work, saved: action.text, from: work.from === 'own' ? 'file' : work.from };
     case 'hear':
       return heard(work, action.answer);
+    case 'question':
+      return { ...work, question: action.study };
+    case 'ask':
+      return { ...work, asked: askedAnew(work.asked, action.study, work.text) };
+    case 'judge':
+      return { ...without(work, 'cut', undefined), pending: true };
     case 'view':
       return { ...work, view: action.view };
     case 'day':
@@ -157,39 +174,52 @@ export function reduce(work: Work, action: Action): Work {
 
 function written(work: Work, text: string, remembered: boolean): Work {
   const past = remembered ? [...work.past, work.text].slice(-PAST) : work.past;
-  return { ...without(work, 'comparison', undefined), text, past, future: [], pending: true };
+  return { ...changed(work), text, past, future: [] };
 }
 
 function stepped(work: Work, text: string | undefined, past: readonly string[], future: readonly string[]): Work {
   if (text === undefined) return work;
-  return { ...without(work, 'comparison', undefined), text, past, future, pending: true };
+  return { ...changed(work), text, past, future };
+}
+
+/** Another text: its bands are to come, and what is being worked out is of the old one. */
+function changed(work: Work): Work {
+  return { ...without(work, 'cut', undefined), asked: leftAll(work.asked), pending: true, banded: false };
 }
 
 function heard(work: Work, answer: Answer): Work {
   switch (answer.kind) {
     case 'looked': {
-      const { kind: _kind, id: _id, took: _took, ...look } = answer;
+      const { kind: _kind, id: _id, took: _took, text, ...look } = answer;
       const day = Math.min(work.day, look.days.length - 1);
       const { length } = Object.values(look.cabinet.days)[day]!;
+      const drawn = { ...work, look, lookedAt: text, complaints: [], day, time: Math.min(work.time, length) };
+      // The same text in other units: what is known of it stays known.
+      if (work.lookedAt === text) return drawn;
       return {
-        ...work,
-        look,
+        ...drawn,
         findings: carriedOver(look.findings, work.findings),
         answered: work.answered + 1,
-        complaints: [],
         pending: true,
-        day,
-        time: Math.min(work.time, length),
+        banded: false,
       };
     }
     case 'faulty':
       return { ...work, complaints: answer.complaints, pending: false };
-    case 'judged':
-      return { ...without(work, 'progress', undefined), findings: answer.judgement.findings, pending: false };
-    case 'compared':
-      return { ...without(work, 'progress', undefined), comparison: answer.comparison };
-    case 'progress':
-      return { ...work, progress: { of: answer.of, done: answer.done, all: answer.all } };
+    case 'banded':
+      return { ...work, findings: carriedOver(answer.findings, work.findings), banded: true };
+    case 'judged': {
+      const { findings, samples, stopped } = answer.judgement;
+      const { ran, asked } = samples;
+      const known = { ...without(work, 'progress', undefined), findings, pending: false, banded: ran > 0 };
+      return without(known, 'cut', stopped && ran < asked ? { ran, asked } : undefined);
+    }
+    case 'judging':
+      return { ...work, progress: answer.progress };
+    case 'studying':
+    case 'told':
+    case 'broke':
+      return { ...work, asked: heardOfStudy(work.asked, answer) };
     case 'edited':
     case 'worded':
     case 'inspected':
@@ -210,7 +240,7 @@ function withPane(panes: readonly Pane[], pane: Pane, open = !panes.includes(pan
 }
 
 /** Optional members are absent, not undefined. */
-function without<Key extends 'picked' | 'opened' | 'traced' | 'notice' | 'comparison' | 'progress'>(
+function without<Key extends 'picked' | 'opened' | 'traced' | 'notice' | 'cut' | 'progress'>(
   work: Work,
   key: Key,
   value: Work[Key],

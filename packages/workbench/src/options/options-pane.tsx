@@ -1,22 +1,27 @@
 // The options: what the person is thinking of, each a change of the cabinet as it stands, set beside it in one table.
 
 import { type Comparison, formatQuantity, type KindName, type SummaryCell, type UnitSystem } from '@stillair/engine';
+import { Course } from '../ask/course.tsx';
 import type { Look } from '../engine/protocol.ts';
+import type { Asked } from '../model/asked.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
 
 export interface OptionsProps {
   readonly look: Look;
-  readonly comparison?: Comparison | undefined;
-  readonly progress?: { readonly done: number; readonly all: number } | undefined;
+  readonly asked?: Asked<Comparison> | undefined;
+  /** Text of the cabinet as it is now. */
+  readonly text: string;
   readonly units: UnitSystem;
   readonly onCompare: () => void;
+  readonly onStop: () => void;
   readonly onTake: (option: string) => void;
   readonly traced?: { readonly option: string; readonly beside: boolean } | undefined;
   readonly onTrace: (option: string | undefined, beside: boolean) => void;
 }
 
 export function OptionsPane(props: OptionsProps) {
-  const { look, comparison, progress, units, onCompare, onTake, traced, onTrace } = props;
+  const { look, asked, text, units, onCompare, onStop, onTake, traced, onTrace } = props;
+  const comparison = asked?.result;
   const options = Object.entries(look.cabinet.options);
   const lies = (id: string, beside: boolean): boolean => traced?.option === id && traced.beside === beside;
   return (
@@ -63,11 +68,7 @@ export function OptionsPane(props: OptionsProps) {
           {comparison === undefined ? 'Set them side by side' : 'Set them side by side anew'}
         </button>
       )}
-      {progress !== undefined && (
-        <p role="status">
-          {progress.done} of {progress.all} days computed
-        </p>
-      )}
+      {asked !== undefined && <Course asked={asked} text={text} onStop={onStop} />}
       {comparison !== undefined && <CompareTable comparison={comparison} units={units} />}
     </section>
   );

@@ -3,11 +3,10 @@
 import type { Edit, Finding } from '@stillair/engine';
 import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useState } from 'preact/compat';
 import { DayStrip } from '../day/day-strip.tsx';
+import type { StudyName, Wishes } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
 import { emptyWork, type Pane, reduce } from '../model/work.ts';
 import { freshId } from '../options/fresh-id.ts';
-import { OptionsPane } from '../options/options-pane.tsx';
-import { PartPane } from '../parts/part-pane.tsx';
 import { Remarks } from '../remarks/remarks.tsx';
 import { Legend } from '../sheet/legend.tsx';
 import { markedParts } from '../sheet/marked-parts.ts';
@@ -24,6 +23,11 @@ import { useFiles } from './use-files.ts';
 import { useKeys } from './use-keys.ts';
 import { useMove } from './use-move.ts';
 
+const AskPane = lazy(() => import('../ask/ask-pane.tsx').then(({ AskPane: found }) => ({ default: found })));
+const OptionsPane = lazy(() =>
+  import('../options/options-pane.tsx').then(({ OptionsPane: found }) => ({ default: found })),
+);
+const PartPane = lazy(() => import('../parts/part-pane.tsx').then(({ PartPane: found }) => ({ default: found })));
 const Questions = lazy(() => import('../start/questions.tsx'));
 const SpaceView = lazy(() => import('../space/space-view.tsx'));
 const TextPane = lazy(() => import('../text/text-pane.tsx'));
@@ -74,14 +78,25 @@ export function App() {
     if (day >= 0) act({ do: 'day', day });
     if (finding.at !== undefined) act({ do: 'time', time: finding.at });
   };
+  const keepOption = (title: string, edits: readonly Edit[]): void => {
+    const id = freshId(title, Object.keys(look?.cabinet.options ?? {}));
+    void edit([{ add: { [`options.${id}`]: { title, edits } } }]);
+    act({ do: 'pane', pane: 'options', open: true });
+  };
   const tryIt = (finding: Finding, at: number, keep: boolean): void => {
     const { says, edits } = finding.tried[at]!;
     if (!keep) void edit(edits);
-    else {
-      const id = freshId(says, Object.keys(look?.cabinet.options ?? {}));
-      void edit([{ add: { [`options.${id}`]: { title: says, edits } } }]);
-      act({ do: 'pane', pane: 'options', open: true });
-    }
+    else keepOption(says, edits);
+  };
+  const ask = (study: StudyName, wishes: Partial<Wishes> = {}): void => {
+    act({ do: 'ask', study });
+    engine.current?.ask(text, study, wishes);
+  };
+  const pointAtPart = (part: string, day?: string, time?: number): void => {
+    act({ do: 'pick', part });
+    const at = look?.days.findIndex(({ sheet }) => sheet.day === day) ?? -1;
+    if (at >= 0) act({ do: 'day', day: at });
+    if (time !== undefined) act({ do: 'time', time });
   };
   const words = useWords(work, engine);
   const fields = useFields(work, engine);
@@ -122,22 +137,24 @@ export function App() {
           </Suspense>
         )}
         {has('part') && look !== undefined && (
-          <PartPane
-            part={work.picked}
-            cabinet={look.cabinet}
-            vocabulary={words}
-            fields={fields}
-            findings={findings.filter((finding) => finding.verdict !== 'told' && partOf(finding) === work.picked)}
-            units={work.units}
-            days={days}
-            onEdit={(edits) => void edit(edits)}
-            onAdd={(edits, part) => void edit(edits).then(() => act({ do: 'pick', part }))}
-            onFinding={(finding) => {
-              act({ do: 'unfold', finding: finding.id });
-              point(finding);
-            }}
-            onClose={() => act({ do: 'pane', pane: 'part', open: false })}
-          />
+          <Suspense fallback={<p className="waiting">One moment …</p>}>
+            <PartPane
+              part={work.picked}
+              cabinet={look.cabinet}
+              vocabulary={words}
+              fields={fields}
+              findings={findings.filter((finding) => finding.verdict !== 'told' && partOf(finding) === work.picked)}
+              units={work.units}
+              days={days}
+              onEdit={(edits) => void edit(edits)}
+              onAdd={(edits, part) => void edit(edits).then(() => act({ do: 'pick', part }))}
+              onFinding={(finding) => {
+                act({ do: 'unfold', finding: finding.id });
+                point(finding);
+              }}
+              onClose={() => act({ do: 'pane', pane: 'part', open: false })}
+            />
+          </Suspense>
         )}
         <div className={beside === undefined ? 'drawing' : 'drawing pair'}>
           {look !== undefined && day !== undefined && work.view !== 'space' && (
@@ -192,7 +209,9 @@ export function App() {
         <Remarks
           findings={findings}
           pending={work.pending}
-          progress={work.progress?.of === 'judge' ? work.progress : undefined}
+          banded={work.banded}
+          cut={work.cut}
+          progress={work.progress}
           units={work.units}
           days={days}
           origins={look?.origins ?? {}}
@@ -201,22 +220,47 @@ export function App() {
           partOf={partOf}
           onPoint={point}
           onTry={tryIt}
-          onStop={() => engine.current?.stop()}
+          onStop={() => engine.current?.stop('judge')}
+          onGoOn={() => {
+            act({ do: 'judge' });
+            engine.current?.judge(text);
+          }}
           uncertain={look?.uncertain ?? []}
           seen={files.isExample && look !== undefined ? whatIsSeen(look.cabinet) : undefined}
         />
       </main>
       {has('options') && look !== undefined && (
-        <OptionsPane
-          look={look}
-          comparison={work.comparison}
-          progress={work.progress?.of === 'compare' ? work.progress : undefined}
-          units={work.units}
-          onCompare={() => engine.current?.compare(work.text)}
-          traced={work.traced}
-          onTrace={(option, beside) => act({ do: 'trace', beside, ...(option === undefined ? {} : { option }) })}
-          onTake={(option) => void edit(look.cabinet.options[option]!.edits)}
-        />
+        <Suspense fallback={<p className="waiting">One moment …</p>}>
+          <OptionsPane
+            look={look}
+            asked={work.asked.compare}
+            text={text}
+            units={work.units}
+            onCompare={() => ask('compare')}
+            onStop={() => engine.current?.stop('ask')}
+            traced={work.traced}
+            onTrace={(option, beside) => act({ do: 'trace', beside, ...(option === undefined ? {} : { option }) })}
+            onTake={(option) => void edit(look.cabinet.options[option]!.edits)}
+          />
+        </Suspense>
+      )}
+      {has('ask') && look !== undefined && (
+        <Suspense fallback={<p className="waiting">One moment …</p>}>
+          <AskPane
+            look={look}
+            text={text}
+            faulty={work.complaints.length > 0}
+            units={work.units}
+            asked={work.asked}
+            question={work.question}
+            onQuestion={(study) => act({ do: 'question', study })}
+            onAsk={ask}
+            onStop={() => engine.current?.stop('ask')}
+            onPart={pointAtPart}
+            partOf={(name, on) => partOfFinding(look.cabinet, name, on ?? '')}
+            onKeep={keepOption}
+          />
+        </Suspense>
       )}
       {has('day') && day !== undefined && (
         <section className="foot" aria-label="the day">

@@ -17,6 +17,7 @@ const panes: readonly (readonly [Pane, string])[] = [
   ['options', 'Options'],
   ['text', 'Text'],
   ['part', 'Part'],
+  ['ask', 'Ask'],
 ];
 
 export interface TitleBlockProps {

@@ -13,7 +13,7 @@ export interface Keys {
 }
 
 const views: Readonly<Record<string, View>> = { '1': 'front', '2': 'side', '3': 'plan', '4': 'space' };
-const panes: Readonly<Record<string, Pane>> = { d: 'day', o: 'options', t: 'text' };
+const panes: Readonly<Record<string, Pane>> = { d: 'day', o: 'options', t: 'text', a: 'ask' };
 
 export function useKeys(keys: Keys): void {
   const now = useRef(keys);

@@ -14,17 +14,17 @@ export function valueText({ value, unit }: Pick<Finding, 'value' | 'unit'>, unit
   return value === undefined ? 'unknown' : formatQuantity(unit as KindName, value, units);
 }
 
-export function bandText({ p10, p90, unit }: Finding, units: UnitSystem): string {
+export function bandText({ p10, p90, unit }: Pick<Finding, 'p10' | 'p90' | 'unit'>, units: UnitSystem): string {
   return p10 === undefined || p90 === undefined || p10 === p90 ? '' : formatBand(unit as KindName, p10, p90, units);
 }
 
-export function limitText({ limit, unit }: Finding, units: UnitSystem): string {
+export function limitText({ limit, unit }: Pick<Finding, 'limit' | 'unit'>, units: UnitSystem): string {
   if (limit === undefined) return '';
   return `${limit.kind === 'at-most' ? 'at most' : 'at least'} ${formatQuantity(unit as KindName, limit.value, units)}`;
 }
 
 /** Part, day where there are several, and moment. */
-export function placeText({ part, day, at }: Finding, days: number): string {
+export function placeText({ part, day, at }: Pick<Finding, 'part' | 'day' | 'at'>, days: number): string {
   const pieces = [
     part.replaceAll('.', ', '),
     ...(days > 1 && day !== STANDING ? [day] : []),

@@ -12,6 +12,9 @@ import { VerdictMark, verdictWord } from './verdict-mark.tsx';
 export interface RemarksProps {
   readonly findings: readonly Finding[];
   readonly pending: boolean;
+  /** Bands are there; changes that might mend are still being tried. */
+  readonly banded: boolean;
+  readonly cut?: { readonly ran: number; readonly asked: number } | undefined;
   readonly progress?: { readonly done: number; readonly all: number } | undefined;
   readonly units: UnitSystem;
   readonly days: number;
@@ -23,13 +26,14 @@ export interface RemarksProps {
   readonly onPoint: (finding: Finding) => void;
   readonly onTry: (finding: Finding, tried: number, keep: boolean) => void;
   readonly onStop: () => void;
+  readonly onGoOn: () => void;
   readonly uncertain: readonly Uncertain[];
   /** For a newcomer: one sentence on what they see. */
   readonly seen?: string | undefined;
 }
 
 export function Remarks(props: RemarksProps) {
-  const { findings, pending, progress, onStop, uncertain, seen } = props;
+  const { findings, uncertain, seen } = props;
   const { opening, first, rest } = useMemo(() => remarksOn(findings), [findings]);
   const [all, setAll] = useState(false);
   const shown = all ? [...first, ...rest] : first;
@@ -40,19 +44,7 @@ export function Remarks(props: RemarksProps) {
       <p className="opening" role="status">
         {opening}
       </p>
-      {pending && (
-        <p className="pending">
-          <span>
-            By middle values; how sure is being worked out
-            {progress === undefined ? '' : `: ${progress.done} of ${progress.all}`}.
-          </span>{' '}
-          {progress !== undefined && (
-            <button type="button" className="quiet" onClick={onStop}>
-              stop
-            </button>
-          )}
-        </p>
-      )}
+      <HowSure {...props} />
       <ol>
         {shown.map((remark) => (
           <RemarkItem key={remark.cause} {...props} remark={remark} />
@@ -69,8 +61,37 @@ export function Remarks(props: RemarksProps) {
   );
 }
 
+/** How far the spreads are. */
+function HowSure({ pending, banded, cut, progress, onStop, onGoOn }: RemarksProps) {
+  if (!pending && cut === undefined) return null;
+  const counted = progress === undefined ? '' : `: ${progress.done} of ${progress.all}`;
+  if (!pending)
+    return (
+      <p className="cut">
+        Stopped: the spreads rest on {cut!.ran} of {cut!.asked} samples.{' '}
+        <button type="button" className="quiet" onClick={onGoOn}>
+          go on
+        </button>
+      </p>
+    );
+  return (
+    <p className="pending">
+      <span>
+        {banded
+          ? `Spreads are there; changes that might mend are being tried${counted}.`
+          : `By middle values; how sure is being worked out${counted}.`}
+      </span>{' '}
+      {progress !== undefined && (
+        <button type="button" className="quiet" onClick={onStop}>
+          stop
+        </button>
+      )}
+    </p>
+  );
+}
+
 function RemarkItem({ remark, ...props }: RemarksProps & { readonly remark: Remark }) {
-  const { pending, units, days, opened, onOpen, onPoint, partOf } = props;
+  const { pending, banded, units, days, opened, onOpen, onPoint, partOf } = props;
   const { cause, verdict, findings, mend } = remark;
   const worst = findings[0]!;
   const open = findings.some(({ id }) => id === opened);
@@ -93,7 +114,7 @@ function RemarkItem({ remark, ...props }: RemarksProps & { readonly remark: Rema
         {worst.title}: <strong>{valueText(worst, units)}</strong>
         <span className="place"> {placeText(worst, days)}</span>
       </p>
-      <SpreadBar finding={worst} units={units} pending={pending} />
+      <SpreadBar finding={worst} units={units} pending={pending && !banded} />
       {worst.missing !== undefined && <p className="missing">Missing: {worst.missing}</p>}
       {mend !== undefined && !open && (
         <p className="mend">

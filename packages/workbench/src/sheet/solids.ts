@@ -262,7 +262,8 @@ export function partOfFinding(cabinet: Cabinet, part: string, day: string): stri
   for (const [group, ids] of groups) if (first in ids) return `${group}.${first}`;
   for (const [group, ids] of groups)
     if (first === group && splitOnce(rest)[0] in ids) return `${group}.${splitOnce(rest)[0]}`;
-  if (cabinet.partitions.some(({ id }) => id === first)) return `partitions.${first}`;
+  for (const board of first === 'shelves' ? [splitOnce(rest)[0], first] : [first])
+    if (cabinet.partitions.some(({ id }) => id === board)) return `partitions.${board}`;
   const job = cabinet.days[day]?.jobs[rest] ?? cabinet.days[day]?.jobs[first];
   return job === undefined ? undefined : `machines.${job.machine}`;
 }

@@ -1,0 +1,163 @@
+// Every single fault: what it comes to, and what of the file acts. What nothing catches stands first.
+
+import {
+  type Catch,
+  type Effect,
+  type FaultRow,
+  formatClock,
+  formatDuration,
+  STANDING,
+  type UnitSystem,
+} from '@stillair/engine';
+import { useState } from 'preact/compat';
+import { bandText, limitText, placeText, valueText } from '../remarks/finding-text.ts';
+import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
+import type { AnswerProps } from './ask-pane.tsx';
+import { PartName } from './part-name.tsx';
+
+const groups = [
+  { caught: 'nothing', head: 'Nothing in the file catches these' },
+  { caught: 'late', head: 'Caught too late' },
+  { caught: 'in time', head: 'Caught in time' },
+] as const;
+
+export function FaultsView(props: AnswerProps<'faults'>) {
+  const { faults, protection } = props.result;
+  const ran = faults.filter(({ notRun, fault }) => notRun !== true && fault === undefined);
+  const acting = ran.filter(({ effects }) => effects.length > 0);
+  const idle = ran.filter(({ effects }) => effects.length === 0);
+  const open = acting.filter(({ caught }) => caught === 'nothing');
+  return (
+    <>
+      <p>
+        Of {faults.length} single faults {ran.length === faults.length ? '' : `${ran.length} were run; `}
+        {acting.length} make a finding worse. Nothing in the file catches {open.length} of these.
+        {protection === undefined
+          ? ' The file does not say what protects the cabinet (protection:), so that nothing is counted as catching.'
+          : ''}
+      </p>
+      {acting.length > 0 && (
+        <div className="scrolls" tabIndex={0} role="region" aria-label="faults, what nothing catches first">
+          <table className="answer">
+            <thead>
+              <tr>
+                <th scope="col">Class</th>
+                <th scope="col">Fault</th>
+                <th scope="col">What it comes to</th>
+                <th scope="col">What acts</th>
+                <th scope="col">Then</th>
+              </tr>
+            </thead>
+            {groups.map(({ caught, head }) => (
+              <Group key={caught} {...props} head={head} rows={acting.filter((row) => row.caught === caught)} />
+            ))}
+          </table>
+        </div>
+      )}
+      {idle.length > 0 && <p className="rest">No finding is worse for: {idle.map(({ says }) => says).join('; ')}.</p>}
+      {faults
+        .filter(({ fault }) => fault !== undefined)
+        .map(({ id, says, fault }) => (
+          <p key={id} className="rest">
+            Could not be run: {says}: {fault}
+          </p>
+        ))}
+    </>
+  );
+}
+
+function Group({
+  head,
+  rows,
+  ...props
+}: AnswerProps<'faults'> & { readonly head: string; readonly rows: readonly FaultRow[] }) {
+  if (rows.length === 0) return null;
+  return (
+    <tbody>
+      <tr className="group">
+        <th colSpan={5} scope="rowgroup">
+          {head} ({rows.length})
+        </th>
+      </tr>
+      {rows.map((row) => (
+        <FaultLine key={row.id} {...props} row={row} />
+      ))}
+    </tbody>
+  );
+}
+
+function FaultLine({ row, ...props }: AnswerProps<'faults'> & { readonly row: FaultRow }) {
+  const { units, current, onKeep } = props;
+  const [all, setAll] = useState(false);
+  const { severity, says, part, edits, effects, catches } = row;
+  const [worst] = effects as [Effect, ...Effect[]];
+  const day = worst.day === STANDING ? undefined : worst.day;
+  return (
+    <tr>
+      <td>{severity}</td>
+      <th scope="row">
+        <PartName {...props} says={says} name={part ?? worst.part} day={day} time={worst.passed ?? worst.worst} />
+      </th>
+      <td>
+        {(all ? effects : [worst]).map((effect) => (
+          <EffectLine key={effect.id} effect={effect} units={units} days={props.result.days.length} />
+        ))}
+        {effects.length > 1 && (
+          <button type="button" className="quiet" aria-expanded={all} onClick={() => setAll(!all)}>
+            {all ? 'only the worst' : `${effects.length - 1} more`}
+          </button>
+        )}
+      </td>
+      <td>{catches.map(catchText).join('; ')}</td>
+      <td>
+        {current && (
+          <button type="button" className="quiet" onClick={() => onKeep(says, edits)}>
+            keep as an option
+          </button>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function EffectLine({
+  effect,
+  units,
+  days,
+}: {
+  readonly effect: Effect;
+  readonly units: UnitSystem;
+  readonly days: number;
+}) {
+  const { title, unit, p10, p90, limit, part, day, verdict, was, passed } = effect;
+  const band = p10 === undefined || p90 === undefined ? '' : bandText({ p10, p90, unit }, units);
+  return (
+    <p className={`effect ${verdict}`}>
+      <VerdictMark verdict={verdict} />
+      <span className="word">
+        {verdictWord[verdict]}
+        {was === 'fails' ? ' the more' : ''}
+      </span>{' '}
+      {title}, {placeText({ part, day }, days)}: <strong>{valueText(effect, units)}</strong>
+      {band === '' ? '' : ` (${band})`}
+      <span className="limits" title={limit.source}>
+        {' '}
+        {limitText({ limit, unit }, units)}
+        {passed === undefined ? '' : `, passed at ${formatClock(passed)}`}
+      </span>
+    </p>
+  );
+}
+
+function catchText({ device, what, does, earliest, latest, leaves }: Catch): string {
+  const name = `${device}${device === what ? '' : ` (${what})`}`;
+  if (latest === undefined) return `${name} may act from ${formatClock(earliest)}, or never`;
+  const spare =
+    leaves === undefined
+      ? ''
+      : leaves >= 0
+        ? `, ${formatDuration(leaves)} before`
+        : `, ${formatDuration(-leaves)} too late`;
+  const when = earliest === latest ? formatClock(latest) : `${formatClock(earliest)} to ${formatClock(latest)}`;
+  return `${name} ${does} at ${when}${spare}`;
+}

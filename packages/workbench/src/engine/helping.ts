@@ -1,0 +1,30 @@
+// A worker's other side: it does single tasks for the one that started it, and keeps what it has read while the work is the same.
+
+import { type CabinetSource, type Variant, variantRunner } from '@stillair/engine';
+import { onDemand } from './on-demand.ts';
+import type { Help, Helped, Runs } from './protocol.ts';
+
+type Runner = (task: unknown) => unknown;
+
+export function helping(say: (answer: Helped) => void): (help: Help) => void {
+  let work = 0;
+  let runner: Promise<Runner> | undefined;
+  return ({ ticket, work: asked, runs, text, task }) => {
+    if (asked !== work || runner === undefined) runner = runnerOf(runs, { file: 'cabinet', text });
+    work = asked;
+    // A task that cannot be done is an error of this worker, which the one that asked hears of.
+    void runner.then((run) => say({ kind: 'helped', ticket, outcome: run(task) })).catch(thrown);
+  };
+}
+
+async function runnerOf(runs: Runs, source: CabinetSource): Promise<Runner> {
+  if (runs === 'variants') return variantRunner(source) as (task: Variant) => unknown as Runner;
+  const { faultRunner } = await onDemand();
+  return faultRunner(source) as Runner;
+}
+
+function thrown(error: unknown): void {
+  setTimeout(() => {
+    throw error;
+  }, 0);
+}

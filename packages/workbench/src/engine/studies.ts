@@ -1,0 +1,88 @@
+// The studies that the page can ask for, each by its name: loaded into the worker when the first is asked for.
+
+import {
+  compare,
+  type FaultOutcome,
+  type FaultTask,
+  faultRunner,
+  faults,
+  type Outcome,
+  pare,
+  type ReadSource,
+  type Variant,
+  variantRunner,
+} from '@stillair/engine';
+import type { Hands, Spread } from './hands.ts';
+import type { Results, StudyName, Wishes } from './protocol.ts';
+import { keepOutcomes, seldom } from './so-far.ts';
+
+export interface StudyHooks<Name extends StudyName> {
+  readonly progress: (done: number, all: number) => void;
+  readonly stop: () => boolean;
+  /** Told now and then of what there is so far. */
+  readonly soFar: (result: Results[Name]) => void;
+}
+
+type Ask<Task, Result, Name extends StudyName> = (
+  evaluate: Spread<Task, Result>,
+  hooks: Pick<StudyHooks<Name>, 'progress' | 'stop'>,
+) => Promise<Results[Name]>;
+
+export function study<Name extends StudyName>(
+  name: Name,
+  source: ReadSource,
+  wishes: Wishes,
+  hands: Hands,
+  hooks: StudyHooks<Name>,
+): Promise<Results[Name]> {
+  return studies[name](source, wishes, hands, hooks);
+}
+
+const studies: {
+  readonly [Name in StudyName]: (
+    source: ReadSource,
+    wishes: Wishes,
+    hands: Hands,
+    hooks: StudyHooks<Name>,
+  ) => Promise<Results[Name]>;
+} = {
+  compare: (source, { samples }, hands, hooks) =>
+    ofVariants<'compare'>(source, hands, hooks, (evaluate, its) => compare(source, { samples, evaluate, ...its })),
+  pare: (source, { samples }, hands, hooks) =>
+    ofVariants<'pare'>(source, hands, hooks, (evaluate, its) => pare(source, { samples, evaluate, ...its })),
+  faults: (source, { samples, days }, hands, hooks) =>
+    spread<FaultTask, FaultOutcome, 'faults'>('faults', source, hands, hooks, faultRunner(source), (evaluate, its) =>
+      faults(source, { samples, evaluate, ...(days === undefined ? {} : { days }), ...its }),
+    ),
+};
+
+function ofVariants<Name extends StudyName>(
+  source: ReadSource,
+  hands: Hands,
+  hooks: StudyHooks<Name>,
+  ask: Ask<Variant, Outcome, Name>,
+): Promise<Results[Name]> {
+  return spread('variants', source, hands, hooks, variantRunner(source), ask);
+}
+
+function spread<Task, Result, Name extends StudyName>(
+  runs: 'variants' | 'faults',
+  { text }: ReadSource,
+  hands: Hands,
+  { progress, stop, soFar }: StudyHooks<Name>,
+  here: (task: Task) => Result,
+  ask: Ask<Task, Result, Name>,
+): Promise<Results[Name]> {
+  const known = keepOutcomes<Task, Result>();
+  const tell = seldom(
+    async () => soFar(await ask(known.evaluate, { progress: () => undefined, stop: () => false })),
+    () => performance.now(),
+  );
+  return ask(hands.spread({ runs, text, here, heard: known.heard }), {
+    stop,
+    progress: (done, all) => {
+      progress(done, all);
+      tell();
+    },
+  });
+}
