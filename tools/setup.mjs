@@ -14,7 +14,7 @@ const compiled = ['physics', 'engine', 'station'].map((name) => join(root, 'pack
 export function setup({ quiet = false } = {}) {
   const say = quiet ? () => {} : (text) => console.log(text);
   let worked = false;
-  for (const step of [checkNode, install, generateCatalogue, build, bundle, buildPage, bringBrowser]) {
+  for (const step of [checkNode, install, generateCatalogue, build, bundle, buildPage, bringReaders]) {
     const result = step(say);
     if (result === false) return false;
     worked ||= result === true;
@@ -98,17 +98,37 @@ function buildPage(say) {
   return ranTool('vite/bin/vite.js', ['build', '--logLevel', 'warn', 'packages/workbench']);
 }
 
-function bringBrowser(say) {
-  if (!existsSync(join(root, 'e2e')) || findBrowser() !== undefined) return undefined;
+/** Programs of the system that some tests hold results against; everything but those tests works without them. */
+const readers = [
+  {
+    what: 'the browser tests need Chromium',
+    packages: ['chromium'],
+    missing: () => existsSync(join(root, 'e2e')) && findBrowser() === undefined,
+    else: 'or name its program in the environment variable CHROMIUM',
+  },
+  {
+    what: 'tests of papers read PDF with poppler and DXF with ezdxf',
+    packages: ['poppler-utils', 'python3-ezdxf'],
+    missing: () => !existsSync('/usr/bin/pdftotext') || !existsSync('/usr/lib/python3/dist-packages/ezdxf'),
+    else: 'without them those tests are left out',
+  },
+];
+
+function bringReaders(say) {
+  const missing = readers.filter((reader) => reader.missing());
+  if (missing.length === 0) return undefined;
+  const packages = missing.flatMap((reader) => reader.packages);
   const mayInstall = process.platform === 'linux' && existsSync('/usr/bin/apt-get') && process.getuid?.() === 0;
   if (!mayInstall) {
-    console.error('setup: the browser tests need Chromium; install it (on Debian: sudo apt-get install chromium),');
-    console.error('       or name its program in the environment variable CHROMIUM');
-    return undefined; // everything but those tests works without it
+    for (const reader of missing) {
+      console.error(`setup: ${reader.what}; on Debian: sudo apt-get install ${reader.packages.join(' ')}`);
+      console.error(`       (${reader.else})`);
+    }
+    return undefined;
   }
-  say('setup: installing Chromium for the browser tests (apt-get)');
+  say(`setup: installing ${packages.join(', ')} for the tests (apt-get)`);
   const unattended = { environment: { DEBIAN_FRONTEND: 'noninteractive' } };
-  const words = ['install', '-y', '-q', '--no-install-recommends', 'chromium'];
+  const words = ['install', '-y', '-q', '--no-install-recommends', ...packages];
   return ran('apt-get', ['update', '-q'], unattended) && ran('apt-get', words, unattended);
 }
 

@@ -72,6 +72,20 @@ export { dashes, dayPanels, dayStrips } from './papers/day-panels.ts';
 export { dayPicture } from './papers/day-picture.ts';
 export type { DayColumn, DayRow, DayTable } from './papers/day-table.ts';
 export { dayTable } from './papers/day-table.ts';
+export { type Fill, type LineKind, lineLooks, type Mark as SheetMark, type TextMark } from './papers/frame/mark.ts';
+export { type Cells, type FormatName, formatNames, type Item, type Page } from './papers/frame/page.ts';
+export { GREY, INK, onCircle, pageSvg, SHADE } from './papers/frame/page-svg.ts';
+export { textWidth } from './papers/frame/text-width.ts';
+export {
+  type Angle,
+  angles,
+  type FlatFile,
+  type FlatShape,
+  type Paper,
+  type PaperFile,
+  type PaperInput,
+} from './papers/paper.ts';
+export { type MadePaper, makePaper, papers } from './papers/papers.ts';
 export { recordCsv } from './papers/record-csv.ts';
 export { type SheetDay, sheetDay } from './papers/sheet-day.ts';
 export { answerOf } from './studies/answer.ts';

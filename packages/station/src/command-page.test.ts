@@ -31,6 +31,7 @@ it.each([
   'compare',
   'faults',
   'pare',
+  'papers',
   'explain',
   'day',
   'new',

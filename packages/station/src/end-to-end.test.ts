@@ -56,6 +56,14 @@ describe('the built stillair', () => {
     expect(stdout).toContain('what misses it');
   });
 
+  it('papers: writes a set of files, the same bytes twice', () => {
+    const write = (folder: string): string => stillair('papers', hall, '-o', folder, '--only', 'cut-list').stdout;
+    expect(write('one')).toMatch(/cut-list\.pdf/);
+    write('two');
+    expect(readFileSync(join(scratch, 'one/contents.json'))).toEqual(readFileSync(join(scratch, 'two/contents.json')));
+    expect(readFileSync(join(scratch, 'one/cut-list.pdf')).subarray(0, 8).toString()).toBe('%PDF-1.7');
+  });
+
   it('day: writes the picture into a file', () => {
     expect(stillair('day', hall, '--svg', 'day.svg')).toEqual({ status: 0, stdout: 'wrote day.svg\n', stderr: '' });
     expect(readFileSync(join(scratch, 'day.svg'), 'utf8')).toContain('</svg>');

@@ -1,10 +1,12 @@
 // An outside made of memory, for the tests of commands: files by name, everything printed kept.
 
-import type { Io, Served, Serving, Stream } from './io.ts';
+import type { Io, Served, Serving, SetWritten, Stream } from './io.ts';
 
 export interface FakeIo extends Io {
   readonly printed: { out: string; err: string; progress: string[] };
   readonly written: Map<string, string>;
+  /** Files of sets, by folder and name. */
+  readonly sets: Map<string, string | Uint8Array>;
   /** What was asked to be served, and how often it was closed. */
   readonly served: { asked: Serving[]; closed: number };
 }
@@ -24,11 +26,13 @@ export interface FakeOutside {
 export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {}): FakeIo {
   const printed: FakeIo['printed'] = { out: '', err: '', progress: [] };
   const written = new Map<string, string>();
+  const sets = new Map<string, string | Uint8Array>();
   const served: FakeIo['served'] = { asked: [], closed: 0 };
   const waiting = [...answers];
   return {
     printed,
     written,
+    sets,
     served,
     async serve(asked): Promise<Served> {
       served.asked.push(asked);
@@ -53,6 +57,13 @@ export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {
       if (how === 'new' && Object.hasOwn(files, path)) return 'it is there already';
       written.set(path, text);
       return undefined;
+    },
+    async writeSet(folder, set, { force }): Promise<SetWritten> {
+      if (folder.startsWith('/nowhere/')) return { ok: false, problem: 'its folder does not exist' };
+      const foreign = set.map(({ name }) => name).filter((name) => Object.hasOwn(files, `${folder}/${name}`));
+      if (foreign.length > 0 && !force) return { ok: false, foreign };
+      for (const { name, content } of set) sets.set(`${folder}/${name}`, content);
+      return { ok: true, removed: [] };
     },
     out(text) {
       printed.out += `${text}\n`;

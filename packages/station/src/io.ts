@@ -20,6 +20,18 @@ export type Served =
   | { readonly ok: true; readonly address: string; readonly close: () => Promise<void> }
   | { readonly ok: false; readonly problem: string };
 
+export interface SetFile {
+  /** Below the folder of the set, with `/` between folders. */
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/** `removed`: files of an earlier set that this one no longer has. `foreign`: what is there and did not come from here. */
+export type SetWritten =
+  | { readonly ok: true; readonly removed: readonly string[] }
+  | { readonly ok: false; readonly foreign: readonly string[] }
+  | { readonly ok: false; readonly problem: string };
+
 export interface Io {
   read(path: string): Promise<Reading>;
   /** Opens a file of any size. */
@@ -29,6 +41,8 @@ export interface Io {
    * Something that is there already is replaced, or with `'new'` left alone and complained of.
    */
   write(path: string, text: string, how?: 'new'): Promise<string | undefined>;
+  /** Writes a whole set of files into a folder, and nothing of it when something there is not ours and not to be replaced. */
+  writeSet(folder: string, files: readonly SetFile[], how: { readonly force: boolean }): Promise<SetWritten>;
   /** Opens the workbench to browsers on this machine. */
   serve(asked: Serving): Promise<Served>;
   /** Results; whole lines. */

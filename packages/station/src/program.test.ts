@@ -8,7 +8,7 @@ async function run(...words: string[]) {
   return { code: await runProgram(words, io), ...io.printed };
 }
 
-const verbs = ['check', 'compare', 'explain', 'day', 'new', 'parts', 'schema', 'network', 'workbench', 'job'];
+const verbs = ['check', 'compare', 'explain', 'day', 'new', 'parts', 'schema', 'network', 'workbench', 'job', 'papers'];
 
 describe('stillair', () => {
   it('prints its version', async () => {

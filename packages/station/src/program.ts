@@ -10,14 +10,13 @@ import type { FaultsOptions } from './commands/faults.ts';
 import type { JobOptions } from './commands/job.ts';
 import type { NetworkOptions } from './commands/network.ts';
 import type { NewOptions } from './commands/new.ts';
+import type { PapersOptions } from './commands/papers.ts';
 import type { PareOptions } from './commands/pare.ts';
 import type { PartsOptions } from './commands/parts.ts';
 import type { WorkbenchOptions } from './commands/workbench.ts';
 import type { ExitCode, Io } from './io.ts';
 import { hanging } from './text.ts';
-
-/** Version of the command and of the engine behind it. */
-export const VERSION = '0.1.0';
+import { VERSION } from './version.ts';
 
 const statusHelp =
   'Exit status: 0 all holds; 1 something fails; 2 the command or a file is wrong; 3 nothing fails, but something is ' +
@@ -49,6 +48,7 @@ function describeProgram(io: Io, act: Act): Command {
     .addHelpText('after', help('new > cabinet.yaml', 'check cabinet.yaml'));
   addStudies(program, io, act);
   addTrials(program, io, act);
+  addPapers(program, io, act);
   addJob(program, io, act);
   addFiles(program, io, act);
   addWorkbench(program, io, act);
@@ -152,6 +152,31 @@ function addTrials(program: Command, io: Io, act: Act): void {
     .addHelpText('after', help('pare cabinet.yaml', 'pare cabinet.yaml --option quiet'))
     .action((file: string, options: PareOptions) =>
       act(import('./commands/pare.ts').then(({ pare }) => pare(file, options, io))),
+    );
+}
+
+/** What is taken to the bench. */
+function addPapers(program: Command, io: Io, act: Act): void {
+  program
+    .command('papers')
+    .description('writes what is cut, bought, drilled, wired and checked: drawings and lists as PDF, SVG and DXF')
+    .argument('<file>', 'cabinet file')
+    .requiredOption('-o, --out <folder>', 'folder to write into; it is made where it is missing')
+    .option('--option <option>', 'of the cabinet with this option of the file done to it')
+    .option('--only <papers>', 'only these papers, with commas between them; the list is printed with a name it lacks')
+    .addOption(
+      new Option('--angle <angle>', 'where views stand round the front').choices(['first', 'third']).default('first'),
+    )
+    .addOption(new Option('--paper <format>', 'what is printed on').choices(['a4', 'letter']).default('a4'))
+    .option('--date <date>', 'print this date on every sheet; none unless given')
+    .option('--force', 'replace files in the folder that were changed, or did not come from here')
+    .option('--json', 'print what was written as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addOption(workersOption())
+    .addHelpText('after', help('papers cabinet.yaml -o papers', 'papers cabinet.yaml -o papers --only cut-list'))
+    .action((file: string, options: PapersOptions) =>
+      act(import('./commands/papers.ts').then(({ papers }) => papers(file, options, io))),
     );
 }
 

@@ -38,6 +38,7 @@ export function realIo(stop: AbortSignal): Io {
         return fileProblem(error);
       }
     },
+    writeSet: (folder, files, how) => import('./papers/write-set.ts').then((set) => set.writeSet(folder, files, how)),
     // Only one command needs it, and all others start the quicker without.
     serve: (asked) => import('./server/serve.ts').then(({ serve }) => serve(asked, complain)),
     out(text) {

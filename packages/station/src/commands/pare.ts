@@ -1,15 +1,6 @@
 // stillair pare FILE: which parts no finding would miss.
 
-import {
-  editText,
-  type Miss,
-  type PareRow,
-  type Paring,
-  pare as pareParts,
-  type ReadSource,
-  readCabinet,
-  type UnitSystem,
-} from '@stillair/engine';
+import { type Miss, type PareRow, type Paring, pare as pareParts, type UnitSystem } from '@stillair/engine';
 import { aboutText, quantity } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
@@ -17,8 +8,8 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
-import { unknownName } from '../unknown-name.ts';
 import { verdictWords } from '../verdict-words.ts';
+import { withOption } from '../with-option.ts';
 import { openEvaluator } from '../workers.ts';
 
 export interface PareOptions {
@@ -53,20 +44,6 @@ export async function pare(file: string, options: PareOptions, io: Io): Promise<
   else io.out(inWords(title, paring, Object.keys(source.cabinet.days).length, options, io));
   if (paring.stopped) io.err('Stopped: parts that were not taken out are missing, and so are bands.');
   return io.stop.aborted ? 130 : 0;
-}
-
-/** The file with one of its options done to it, and without any further options. */
-function withOption(source: ReadSource, id: string | undefined): ReadSource | string {
-  if (id === undefined) return source;
-  const option = source.cabinet.options[id];
-  const known = Object.keys(source.cabinet.options);
-  if (option === undefined)
-    return known.length === 0 ? `there is no option "${id}"; the file has none` : unknownName('option', id, known);
-  const text = editText(source.text, [...option.edits, { remove: ['options'] }]);
-  const answer = readCabinet(source.file, text);
-  return answer.ok
-    ? { file: source.file, text, cabinet: answer.cabinet, origins: answer.origins }
-    : `the option "${id}" cannot be done: ${answer.complaints[0]?.what ?? ''}`;
 }
 
 function inWords(title: string, paring: Paring, days: number, { units }: PareOptions, io: Io): string {

@@ -1,0 +1,33 @@
+// The registry of papers: what `stillair papers` can hand over, in the order in which a builder wants it. A paper is one line here.
+
+import type { Page } from './frame/page.ts';
+import { sheetsOf } from './frame/sheets.ts';
+import { cutList } from './joinery/cut-list.ts';
+import type { FlatFile, Paper, PaperFile, PaperInput } from './paper.ts';
+
+export const papers: readonly Paper[] = [cutList];
+
+export interface MadePaper {
+  readonly id: string;
+  readonly title: string;
+  readonly what: string;
+  readonly pages: readonly Page[];
+  /** Inputs that the file does not give. */
+  readonly missing: readonly string[];
+  readonly files: readonly PaperFile[];
+  readonly flats: readonly FlatFile[];
+}
+
+/** A paper with frame and title block on every sheet. */
+export async function makePaper(paper: Paper, input: PaperInput): Promise<MadePaper> {
+  const content = await paper.make(input);
+  return {
+    id: paper.id,
+    title: paper.title,
+    what: paper.what,
+    pages: sheetsOf(paper, content, input),
+    missing: content.missing ?? [],
+    files: content.files ?? [],
+    flats: content.flats ?? [],
+  };
+}
