@@ -88,6 +88,9 @@ export {
 export { type MadePaper, makePaper, papers } from './papers/papers.ts';
 export { recordCsv } from './papers/record-csv.ts';
 export { type SheetDay, sheetDay } from './papers/sheet-day.ts';
+export type { JobShutOff, MachineSwitch, SharedStrip, ShutOffOptions, ShutOffs } from './running/shut-off.ts';
+export { shutOffs } from './running/shut-off.ts';
+export { SHUT_OFF_CAUTION } from './running/shut-off-limits.ts';
 export { answerOf } from './studies/answer.ts';
 export type { BestFor } from './studies/best-for.ts';
 export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/compare.ts';

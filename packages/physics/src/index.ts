@@ -354,6 +354,7 @@ export {
   type TwoWayFlow,
   tallOpeningFlow,
 } from './tall-opening.ts';
+export { settlingTime, type ThermostatCycle, thermostatCycle } from './thermostat-cycle.ts';
 export { hingePull, type StandingMass, tiltLimit, tippingPush, tipRatio } from './tipping.ts';
 export { type SpringMass, twoMassFrequencies, twoMassTransmission } from './two-masses.ts';
 export type { TypicalRange } from './typical-range.ts';

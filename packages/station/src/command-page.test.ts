@@ -40,6 +40,7 @@ it.each([
   'network',
   'workbench',
   'job',
+  'shut-off',
 ])('shows every option of stillair %s', async (verb) => {
   const io = fakeIo();
   await runProgram([verb, '--help'], io);

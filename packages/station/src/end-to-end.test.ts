@@ -64,6 +64,12 @@ describe('the built stillair', () => {
     expect(readFileSync(join(scratch, 'one/cut-list.pdf')).subarray(0, 8).toString()).toBe('%PDF-1.7');
   });
 
+  it('shut-off: tells when sockets may go off', () => {
+    const { status, stdout } = stillair('shut-off', hall);
+    expect(status).toBe(0);
+    expect(stdout).toContain('after its');
+  });
+
   it('day: writes the picture into a file', () => {
     expect(stillair('day', hall, '--svg', 'day.svg')).toEqual({ status: 0, stdout: 'wrote day.svg\n', stderr: '' });
     expect(readFileSync(join(scratch, 'day.svg'), 'utf8')).toContain('</svg>');

@@ -8,7 +8,20 @@ async function run(...words: string[]) {
   return { code: await runProgram(words, io), ...io.printed };
 }
 
-const verbs = ['check', 'compare', 'explain', 'day', 'new', 'parts', 'schema', 'network', 'workbench', 'job', 'papers'];
+const verbs = [
+  'check',
+  'compare',
+  'explain',
+  'day',
+  'new',
+  'parts',
+  'schema',
+  'network',
+  'workbench',
+  'job',
+  'shut-off',
+  'papers',
+];
 
 describe('stillair', () => {
   it('prints its version', async () => {

@@ -13,6 +13,7 @@ import type { NewOptions } from './commands/new.ts';
 import type { PapersOptions } from './commands/papers.ts';
 import type { PareOptions } from './commands/pare.ts';
 import type { PartsOptions } from './commands/parts.ts';
+import type { ShutOffCommandOptions } from './commands/shut-off.ts';
 import type { WorkbenchOptions } from './commands/workbench.ts';
 import type { ExitCode, Io } from './io.ts';
 import { hanging } from './text.ts';
@@ -50,6 +51,7 @@ function describeProgram(io: Io, act: Act): Command {
   addTrials(program, io, act);
   addPapers(program, io, act);
   addJob(program, io, act);
+  addRunning(program, io, act);
   addFiles(program, io, act);
   addWorkbench(program, io, act);
   for (const command of [program, ...program.commands]) {
@@ -201,6 +203,21 @@ function addJob(program: Command, io: Io, act: Act): void {
     .addHelpText('after', help('job bracket.gcode', 'job bracket.gcode --cabinet cabinet.yaml --machine left'))
     .action((file: string, options: JobOptions) =>
       act(import('./commands/job.ts').then(({ job }) => job(file, options, io))),
+    );
+}
+
+/** Commands for whoever runs the cabinet. */
+function addRunning(program: Command, io: Io, act: Act): void {
+  program
+    .command('shut-off')
+    .description('says when the socket of each machine may go off after a job: as a time, and as a rule for a switch')
+    .argument('<file>', 'cabinet file')
+    .option('--day <day>', 'only this day of the file')
+    .option('--json', 'print the times and rules as JSON for other programs')
+    .addOption(unitsOption())
+    .addHelpText('after', help('shut-off cabinet.yaml', 'shut-off cabinet.yaml --day usual --json'))
+    .action((file: string, options: ShutOffCommandOptions) =>
+      act(import('./commands/shut-off.ts').then(({ shutOff }) => shutOff(file, options, io))),
     );
 }
 
