@@ -58,8 +58,8 @@ export const catalogueData: Readonly<Record<string, Readonly<Record<string, unkn
   },
   "fittings": {
     "tight 90 degree": {"what":"bend","loss":1.2,"price":"2 to 6 EUR","source":"mitre bend, Rennels, by a general-purpose fluids library"},
-    "90 degree": {"what":"bend","loss":0.42,"price":"3 to 8 EUR","source":"bend of radius 0.75 diameters, Rennels, by a general-purpose fluids library"},
-    "wide 90 degree": {"what":"bend","loss":0.29,"price":"4 to 10 EUR","source":"bend of radius 1 diameter, Rennels, by a general-purpose fluids library"},
+    "90 degree": {"what":"bend","loss":0.42,"price":"3 to 8 EUR","source":"bend of radius 1 diameter, Rennels, by a general-purpose fluids library"},
+    "wide 90 degree": {"what":"bend","loss":0.29,"price":"4 to 10 EUR","source":"bend of radius 1.5 diameters, Rennels, by a general-purpose fluids library"},
     "45 degree": {"what":"bend","loss":0.3,"price":"3 to 8 EUR","source":"mitre bend of 45 degrees, Rennels, by a general-purpose fluids library"},
     "perforated 40 % free": {"what":"grille","loss":7.7,"price":"4 to 10 EUR","source":"square-edged perforated plate, by a general-purpose fluids library"},
     "perforated 50 % free": {"what":"grille","loss":3.8,"price":"4 to 10 EUR","source":"square-edged perforated plate, by a general-purpose fluids library"},
