@@ -86,6 +86,11 @@ export {
   type PaperInput,
 } from './papers/paper.ts';
 export { type MadePaper, makePaper, papers } from './papers/papers.ts';
+export { type CalledFor, partsCalledFor } from './papers/printed/called-for.ts';
+export { materialFor } from './papers/printed/material.ts';
+export { type Piece, printingOf } from './papers/printed/pieces.ts';
+export type { NotDrawn, PrintedPart } from './papers/printed/printed-part.ts';
+export type { Shape } from './papers/printed/shape.ts';
 export { recordCsv } from './papers/record-csv.ts';
 export { type SheetDay, sheetDay } from './papers/sheet-day.ts';
 export type { JobShutOff, MachineSwitch, SharedStrip, ShutOffOptions, ShutOffs } from './running/shut-off.ts';

@@ -356,6 +356,7 @@ export {
 } from './tall-opening.ts';
 export { settlingTime, type ThermostatCycle, thermostatCycle } from './thermostat-cycle.ts';
 export { hingePull, type StandingMass, tiltLimit, tippingPush, tipRatio } from './tipping.ts';
+export { gradualContractionLoss, gradualExpansionLoss } from './transition.ts';
 export { type SpringMass, twoMassFrequencies, twoMassTransmission } from './two-masses.ts';
 export type { TypicalRange } from './typical-range.ts';
 export { cornerViewFactor, parallelViewFactor } from './view-factors.ts';

@@ -219,6 +219,8 @@ export type PathPart =
       readonly what: string;
       readonly loss: number;
       readonly area: number;
+      /** The shape of that area, for what is drawn; air knows only the area. */
+      readonly section?: Section;
       readonly muffler?: Muffler;
     }
   | { readonly part: 'duct'; readonly diameter: number; readonly length: number; readonly flexible: boolean }
@@ -226,6 +228,8 @@ export type PathPart =
       readonly part: 'filter';
       readonly kind: string;
       readonly faceArea: number;
+      /** The shape of its face, for what is drawn. */
+      readonly section?: Section;
       /** dp = linear·Q + quadratic·Q|Q|, clean. */
       readonly linear: number;
       readonly quadratic: number;
@@ -246,6 +250,8 @@ export type PathPart =
       readonly depth: number;
       readonly grain: number;
       readonly faceArea: number;
+      /** The shape of its face, for what is drawn. */
+      readonly section?: Section;
       readonly linear: number;
       readonly quadratic: number;
       /** Fresh single-pass efficiency by vapour at the flow expected. */

@@ -85,7 +85,7 @@ export function fillPart(part: PartSpec, place: PartPlace, spec: FileSpec, ledge
     }
     case 'loss':
       ledger.note(at, ledger.given(file));
-      return { part: 'loss', what: 'other', loss: part.loss.value, area: areaOf(part.size) };
+      return { part: 'loss', what: 'other', loss: part.loss.value, area: areaOf(part.size), section: part.size };
     default:
       return fillFitting(part, place, spec, ledger);
   }
@@ -117,6 +117,7 @@ function fillFilter(part: PartSpec & { part: 'filter' }, place: PartPlace, spec:
     part: 'filter',
     kind: part.kind,
     faceArea: areaOf(section),
+    section,
     ...resistance(part.resistance, number.kind.resistance, place, number.entryOrigin, ledger),
     efficiency: fillEfficiency(`${at}.efficiency`, number.places, ({ efficiency }) => efficiency, 'efficiency', ledger),
     seatGap: number('seatGap', 'seat-gap', defaults.seatGap),
@@ -148,6 +149,7 @@ function fillCarbon(part: PartSpec & { part: 'carbon' }, place: PartPlace, spec:
     depth,
     grain: number('grain', 'grain', known(0.003, 'typical, from memory')),
     faceArea: areaOf(section),
+    section,
     ...resistance(part.resistance, number.kind.resistance, place, number.entryOrigin, ledger),
     efficiency: fillEfficiency(`${at}.efficiency`, number.places, ({ efficiency }) => efficiency, 'efficiency', ledger),
     load: number('load', 'load', known(0, 'taken as fresh')),
@@ -161,7 +163,8 @@ function fillFitting(
   ledger: Ledger,
 ): PathPart {
   const number = numbers<FittingSpec>(part, 'fittings', part.kind, place, spec, ledger);
-  const section = part.size ?? number.kind.size;
+  const own = part.size ?? number.kind.size;
+  const section = sectionOf(own, place);
   const muffler = fillMuffler(part, number.kind, spec.parts);
   const mine = (['length', 'box', 'lined-with', 'quietens'] as const).some((key) => part[key] !== undefined);
   if (muffler !== undefined) ledger.note(`${place.at}.muffler`, mine ? ledger.given(place.file) : number.entryOrigin);
@@ -177,7 +180,8 @@ function fillFitting(
     part: 'loss',
     what: `${part.part}: ${part.kind}`,
     loss: number('loss', 'loss', known(1, 'typical, from memory')),
-    area: areaOf(sectionOf(section, place)),
+    area: areaOf(section),
+    section,
     ...(muffler === undefined ? {} : { muffler }),
   };
 }
