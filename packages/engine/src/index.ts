@@ -84,6 +84,7 @@ export {
   type Paper,
   type PaperFile,
   type PaperInput,
+  type SolidFile,
 } from './papers/paper.ts';
 export { type MadePaper, makePaper, papers } from './papers/papers.ts';
 export { type CalledFor, partsCalledFor } from './papers/printed/called-for.ts';

@@ -6,6 +6,7 @@ import type { UnitSystem } from '../units/format.ts';
 import type { Block } from './frame/block.ts';
 import type { Mark } from './frame/mark.ts';
 import type { FormatName } from './frame/page.ts';
+import type { Shape } from './printed/shape.ts';
 
 /** How views are placed round the front: seen from the left it stands at the right (first angle), or at the left (third). */
 export type Angle = 'first' | 'third';
@@ -44,6 +45,14 @@ export interface PaperFile {
   readonly content: string | Uint8Array;
 }
 
+/** A solid to print: the station makes triangles of it, and writes them as 3MF and STL. */
+export interface SolidFile {
+  readonly name: string;
+  readonly shape: Shape;
+  /** How often it is printed. */
+  readonly count: number;
+}
+
 /** Flat shapes for a saw or cutter: the station writes them as DXF. */
 export interface FlatFile {
   /** Without folder and ending. */
@@ -78,6 +87,7 @@ export interface PaperContent {
   readonly assumes?: readonly string[];
   readonly files?: readonly PaperFile[];
   readonly flats?: readonly FlatFile[];
+  readonly solids?: readonly SolidFile[];
 }
 
 export interface Paper {

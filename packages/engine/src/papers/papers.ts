@@ -3,9 +3,10 @@
 import type { Page } from './frame/page.ts';
 import { sheetsOf } from './frame/sheets.ts';
 import { cutList } from './joinery/cut-list.ts';
-import type { FlatFile, Paper, PaperFile, PaperInput } from './paper.ts';
+import type { FlatFile, Paper, PaperFile, PaperInput, SolidFile } from './paper.ts';
+import { printedParts } from './printed/paper.ts';
 
-export const papers: readonly Paper[] = [cutList];
+export const papers: readonly Paper[] = [cutList, printedParts];
 
 export interface MadePaper {
   readonly id: string;
@@ -16,6 +17,7 @@ export interface MadePaper {
   readonly missing: readonly string[];
   readonly files: readonly PaperFile[];
   readonly flats: readonly FlatFile[];
+  readonly solids: readonly SolidFile[];
 }
 
 /** A paper with frame and title block on every sheet. */
@@ -29,5 +31,6 @@ export async function makePaper(paper: Paper, input: PaperInput): Promise<MadePa
     missing: content.missing ?? [],
     files: content.files ?? [],
     flats: content.flats ?? [],
+    solids: content.solids ?? [],
   };
 }

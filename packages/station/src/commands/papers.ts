@@ -125,6 +125,20 @@ function refusal(written: Exclude<SetWritten, { ok: true }>, folder: string): st
   return `${folder} holds ${first}${more}, changed since or not from here; nothing was written (--force replaces)`;
 }
 
+/** More files of a folder than these are counted, not named. */
+const NAMED = 6;
+
+function besideWords(names: readonly string[]): string {
+  const folders = new Map<string, string[]>();
+  for (const name of names) {
+    const folder = name.slice(0, name.lastIndexOf('/') + 1);
+    folders.set(folder, [...(folders.get(folder) ?? []), name]);
+  }
+  return [...folders]
+    .map(([folder, inside]) => (inside.length > NAMED ? `${inside.length} files in ${folder}` : inside.join(', ')))
+    .join(', ');
+}
+
 function inWords(
   made: readonly MadePaper[],
   names: readonly string[],
@@ -139,7 +153,7 @@ function inWords(
   return [
     `${source.cabinet.title}: ${names.length} files in ${out}`,
     table([{ head: 'file' }, { head: 'what it is', least: 12 }, { head: 'sheets', align: 'right' }], rows, io.columns),
-    ...(beside.length === 0 ? [] : [hanging('', `Beside them: ${beside.join(', ')}.`, io.columns)]),
+    ...(beside.length === 0 ? [] : [hanging('', `Beside them: ${besideWords(beside)}.`, io.columns)]),
     ...(removed.length === 0
       ? []
       : [hanging('', `Taken away, as this cabinet no longer has them: ${removed.join(', ')}.`, io.columns)]),

@@ -4,9 +4,10 @@ import { type MadePaper, pageSvg } from '@stillair/engine';
 import type { SetFile } from '../io.ts';
 import { flatDxf } from './flat-dxf.ts';
 import { pagesPdf } from './page-pdf.ts';
+import { solidFiles } from './solid-files.ts';
 
 export async function filesOf(
-  { id, title, pages, files, flats }: MadePaper,
+  { id, title, pages, files, flats, solids }: MadePaper,
   cabinet: string,
 ): Promise<readonly SetFile[]> {
   return [
@@ -16,6 +17,7 @@ export async function filesOf(
       content: pageSvg(page, `${cabinet}: ${title}, sheet ${at + 1} of ${pages.length}`),
     })),
     ...flats.map(({ name, shapes }) => ({ name: `dxf/${name}.dxf`, content: flatDxf(shapes) })),
+    ...(solids.length === 0 ? [] : await solidFiles(solids)),
     ...files,
   ];
 }

@@ -89,8 +89,8 @@ describe('printed parts of the examples', () => {
 
   it('property: the loss of each can be taken into the file', () => {
     for (const [name, { id, loss }] of all) {
-      if (loss?.edit === undefined || name.startsWith('tool-library: east')) continue;
-      const answer = read(name.replace(/:.*/, ''), [loss.edit]);
+      if (loss?.edits === undefined || name.startsWith('tool-library: east')) continue;
+      const answer = read(name.replace(/:.*/, ''), loss.edits);
       expect(answer.ok ? '' : answer.complaints.map(({ what }) => what).join('; '), id).toBe('');
       expect(loss.factor).toBeGreaterThan(0);
     }

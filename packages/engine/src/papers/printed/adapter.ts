@@ -85,10 +85,12 @@ function lossOf(
       ? 'K = 2.6 sin(a/2) (1 - A1/A2)² up to 45 degrees, (1 - A1/A2)² beyond'
       : 'K = 0.8 sin(a/2) (1 - A2/A1) up to 45 degrees, 0.5 √sin(a/2) (1 - A2/A1) beyond',
     source: 'Crane Technical Paper 410 (1976), A-26, from memory; as of a cone between circles of the same areas',
-    edit: insertPart(id, path, at, {
-      adapter: 'cone',
-      loss: Math.round(1000 * factor) / 1000,
-      size: `${Math.round(10 * diameter(narrow)) / 10} mm round`,
-    }),
+    edits: [
+      insertPart(id, path, at, {
+        adapter: 'cone',
+        loss: Math.round(1000 * factor) / 1000,
+        size: `${Math.round(10 * diameter(narrow)) / 10} mm round`,
+      }),
+    ],
   };
 }

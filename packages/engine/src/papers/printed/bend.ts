@@ -61,7 +61,7 @@ export function bend(id: string, path: CabinetPath, at: number, part: Loss, bay:
       area: outlineArea(end.opening) / 1e6,
       formula: 'K = f a r/D + (0.10 + 2.4 f) s + 6.6 f (√s + s)/(r/D)^(4a/π), s = sin(a/2)',
       source: 'Rennels & Hudson (2012), ch. 15, from memory',
-      edit: setLoss(id, path, at, factor),
+      edits: [setLoss(id, path, at, factor)],
     },
   };
 }

@@ -99,7 +99,7 @@ function lossOf(id: string, path: CabinetPath, at: number, face: Section, open: 
     area: whole / 1e6,
     formula: 'twice a sudden narrowing and a sudden widening at the lip, K moved to the face',
     source: 'Rennels & Hudson (2012), ch. 10, from memory; Borda (1766)',
-    edit: insertPart(id, path, at, { loss: Math.round(1000 * factor) / 1000, size: sizeText(face) }),
+    edits: [insertPart(id, path, at, { loss: Math.round(1000 * factor) / 1000, size: sizeText(face) })],
   };
 }
 

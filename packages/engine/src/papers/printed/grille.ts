@@ -53,11 +53,13 @@ export function grille(
       area: whole / 1e6,
       formula: 'table of K by free share, bars with square edges',
       source: 'table of a general-purpose fluids library after Idelchik, second-hand',
-      edit: insertPart(id, path, 0, {
-        grille: 'square-edged 70 % free',
-        loss: Math.round(1000 * factor) / 1000,
-        size: sizeText(section),
-      }),
+      edits: [
+        insertPart(id, path, 0, {
+          grille: 'square-edged 70 % free',
+          loss: Math.round(1000 * factor) / 1000,
+          size: sizeText(section),
+        }),
+      ],
     },
     pins: {
       acrossX: [-1, 1].map((sign) => [sign * (height / 2 + RIM / 2), PLATE / 2] as const),

@@ -70,20 +70,22 @@ export function labyrinth(id: string, path: CabinetPath, hole: Section, bay: str
       why: 'noise that leaves through the hole meets lined walls on its way; offered because a sound finding does not hold',
       check: [
         `line one side of each pass with ${LINING} mm of foam that does not burn easily: linings are fuel`,
-        'take it into the file (the edit below) and compute again before printing it',
+        'take it into the file (the edit above) and compute again before printing it',
       ],
       loss: {
         factor,
         area: (gap * height) / 1e6,
         formula: 'sharp entrance, four mitred right angles, exit',
         source: 'Rennels & Hudson (2012), ch. 9 and 15, from memory',
-        edit: insertPart(id, path, path.parts[0]?.part === 'hole' ? 1 : 0, {
-          muffler: 'lined box',
-          box: `${outerX.toFixed(0)} mm x ${outerY.toFixed(0)} mm x ${top.toFixed(0)} mm`,
-          'lined-with': `melamine foam ${LINING} mm`,
-          loss: Math.round(100 * factor) / 100,
-          size: `${gap} mm x ${height} mm`,
-        }),
+        edits: [
+          insertPart(id, path, path.parts[0]?.part === 'hole' ? 1 : 0, {
+            muffler: 'lined box',
+            box: `${outerX.toFixed(0)} mm x ${outerY.toFixed(0)} mm x ${top.toFixed(0)} mm`,
+            'lined-with': `melamine foam ${LINING} mm`,
+            loss: Math.round(100 * factor) / 100,
+            size: `${gap} mm x ${height} mm`,
+          }),
+        ],
       },
     },
     {

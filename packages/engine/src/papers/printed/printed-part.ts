@@ -10,8 +10,8 @@ export interface AirLoss {
   readonly area: number;
   readonly formula: string;
   readonly source: string;
-  /** Puts it into the cabinet file, so that everything can be computed again with the part in its place. */
-  readonly edit?: Edit;
+  /** Each puts it into the cabinet file, so that everything can be computed again with the part in its place. */
+  readonly edits?: readonly Edit[];
 }
 
 export interface PrintedPart {
