@@ -2,6 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vite';
+import { fileSchema } from './file-schema.ts';
 import { offline } from './offline.ts';
 
 const examples = new URL('../../examples/', import.meta.url);
@@ -18,11 +19,11 @@ const withExamples: Plugin = {
 export default defineConfig({
   base: './',
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  plugins: [withExamples, offline],
+  plugins: [fileSchema, withExamples, offline],
   resolve: {
     conditions: ['stillair-source', 'module', 'browser', 'development|production'],
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [fileSchema] },
   build: {
     target: 'es2022',
     // A data: address would need a hole in the page's security policy.

@@ -1,1 +1,7 @@
 /// <reference types="vite/client" />
+
+/** JSON Schema of the cabinet file. */
+declare module 'virtual:file-schema' {
+  const schema: object;
+  export default schema;
+}

@@ -2,12 +2,9 @@
 // and starts more of the same that help it.
 
 import { editText, readCabinet } from '@stillair/engine';
-import { openHands } from './hands.ts';
-import { helping } from './helping.ts';
-import { longWork } from './long-work.ts';
 import { look } from './look.ts';
 import { onDemand } from './on-demand.ts';
-import type { Answer, Help, Helped, Question, QuickQuestion } from './protocol.ts';
+import type { Answer, Help, Helped, LongQuestion, Question, QuickQuestion } from './protocol.ts';
 
 /** Newest question of those that end each other. */
 let newest = 0;
@@ -16,23 +13,27 @@ const say = (answer: Answer | Helped): void => postMessage(answer);
 
 /** More would take memory, and days are too short to keep them all at work. */
 const MOST_HANDS = 8;
-const hands = openHands(
-  Math.min(navigator.hardwareConcurrency, MOST_HANDS) - 1,
-  () => new Worker(self.location.href, { type: 'module' }),
-);
-const work = longWork(hands, say);
-const help = helping(say);
+
+/** What takes long is loaded when the first of it comes: nothing of it stands before the first remarks. */
+let long: Promise<(question: LongQuestion | Help) => void> | undefined;
+
+async function openLong(): Promise<(question: LongQuestion | Help) => void> {
+  const { helping, longWork, openHands } = await import('./long.ts');
+  const helpers = Math.min(navigator.hardwareConcurrency, MOST_HANDS) - 1;
+  const hands = openHands(helpers, () => new Worker(self.location.href, { type: 'module' }));
+  const [work, help] = [longWork(hands, say), helping(say)];
+  return (question) => (question.kind === 'help' ? help(question) : work(question));
+}
 
 addEventListener('message', ({ data }: MessageEvent<Question | Help>) => {
   switch (data.kind) {
     case 'help':
-      help(data);
-      break;
     case 'judge':
     case 'ask':
     case 'stop':
     case 'leave':
-      work(data);
+      long ??= openLong();
+      void long.then((work) => work(data));
       break;
     default:
       answerSoon(data);

@@ -1,11 +1,12 @@
 // The keys of one part of the file, with what is written and, where nothing is, where the number in use comes from.
 
-import { cabinetSchema, type Origins, readCabinet } from '@stillair/engine';
+import fileSchema from 'virtual:file-schema';
+import { type Origins, readCabinet } from '@stillair/engine';
 import { type JsonSchema, keysAt, schemasAt, wordsAt } from '../text/schema-at.ts';
 import { originWords } from './look.ts';
 import type { Field } from './protocol.ts';
 
-let schema: JsonSchema | undefined;
+const schema = fileSchema as JsonSchema;
 
 /** Maps in maps are told one level down: `bed.height`. */
 const DEPTH = 2;
@@ -13,7 +14,6 @@ const DEPTH = 2;
 export function inspect(text: string, path: string): readonly Field[] {
   const answer = readCabinet('cabinet', text);
   if (!answer.ok) return [];
-  schema ??= cabinetSchema() as JsonSchema;
   const { origins, document } = answer;
   const written = (segments: readonly string[]): unknown => document.document.getIn(segments, false);
   return fieldsAt(schema, path.split('.'), [], written, origins);

@@ -1,6 +1,7 @@
 // Words for the editor: the schema, the names of the catalogue, and the ids of the file.
 
-import { type Cabinet, cabinetSchema, catalogueData } from '@stillair/engine';
+import schema from 'virtual:file-schema';
+import { type Cabinet, catalogueData } from '@stillair/engine';
 import type { JsonSchema } from '../text/schema-at.ts';
 import type { Vocabulary } from './protocol.ts';
 
@@ -9,7 +10,7 @@ export function vocabulary(cabinet: Cabinet | undefined): Vocabulary {
     Object.keys((catalogueData as Record<string, Record<string, unknown>>)[group] ?? {});
   const ids = (part: object | undefined): string[] => Object.keys(part ?? {});
   return {
-    schema: cabinetSchema() as JsonSchema,
+    schema: schema as JsonSchema,
     names: {
       'machines.kind': kinds('machines'),
       'heats.kind': kinds('heats'),

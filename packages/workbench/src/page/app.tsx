@@ -2,7 +2,6 @@
 
 import type { Edit, Finding } from '@stillair/engine';
 import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useState } from 'preact/compat';
-import { DayStrip } from '../day/day-strip.tsx';
 import type { StudyName, Wishes } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
 import { emptyWork, type Pane, reduce } from '../model/work.ts';
@@ -24,6 +23,7 @@ import { useKeys } from './use-keys.ts';
 import { useMove } from './use-move.ts';
 
 const AskPane = lazy(() => import('../ask/ask-pane.tsx').then(({ AskPane: found }) => ({ default: found })));
+const DayStrip = lazy(() => import('../day/day-strip.tsx').then(({ DayStrip: found }) => ({ default: found })));
 const OptionsPane = lazy(() =>
   import('../options/options-pane.tsx').then(({ OptionsPane: found }) => ({ default: found })),
 );
@@ -264,16 +264,18 @@ export function App() {
       )}
       {has('day') && day !== undefined && (
         <section className="foot" aria-label="the day">
-          <DayStrip
-            day={day}
-            time={work.time}
-            onTime={(time) => act({ do: 'time', time })}
-            shown={shownPanels ?? day.panels.slice(0, 2).map(({ title }) => title)}
-            onShow={(title, show) => {
-              const before = shownPanels ?? day.panels.slice(0, 2).map((panel) => panel.title);
-              setShownPanels(show ? [...before, title] : before.filter((each) => each !== title));
-            }}
-          />
+          <Suspense fallback={<p className="waiting">One moment …</p>}>
+            <DayStrip
+              day={day}
+              time={work.time}
+              onTime={(time) => act({ do: 'time', time })}
+              shown={shownPanels ?? day.panels.slice(0, 2).map(({ title }) => title)}
+              onShow={(title, show) => {
+                const before = shownPanels ?? day.panels.slice(0, 2).map((panel) => panel.title);
+                setShownPanels(show ? [...before, title] : before.filter((each) => each !== title));
+              }}
+            />
+          </Suspense>
         </section>
       )}
       {beside === undefined && (

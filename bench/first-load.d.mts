@@ -1,0 +1,1 @@
+export function firstLoad(dist: string): { readonly files: readonly string[]; readonly kilobytes: number };
