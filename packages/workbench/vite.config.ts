@@ -11,7 +11,7 @@ const examples = new URL('../../examples/', import.meta.url);
 const withExamples: Plugin = {
   name: 'with-examples',
   generateBundle() {
-    for (const name of readdirSync(examples).filter((each) => each.endsWith('.yaml')))
+    for (const name of readdirSync(examples).filter((each) => /(?<!\.diary)\.yaml$/.test(each)))
       this.emitFile({ type: 'asset', fileName: `examples/${name}`, source: readFileSync(new URL(name, examples)) });
   },
 };

@@ -27,6 +27,7 @@ it.each(kindNames.filter((kind) => !['share', 'number', 'energy-price', 'money']
 );
 
 it.each([
+  'care',
   'check',
   'compare',
   'faults',

@@ -50,6 +50,16 @@ describe('the built stillair', () => {
     expect(spread!.stdout).toBe(alone!.stdout);
   });
 
+  it('care: begins a diary, adds to it, and reads it', () => {
+    writeFileSync(join(scratch, 'hall.yaml'), readFileSync(hall));
+    const words = ['--today', '2026-11-28'];
+    expect(stillair('care', 'hall.yaml', '--ran', 'bracket', '--began', '2026-01-01', ...words).status).toBe(0);
+    expect(stillair('care', 'hall.yaml', '--done', 'bay lower cleaned', ...words).status).toBe(0);
+    const { status, stdout, stderr } = stillair('care', 'hall.yaml', '--samples', '0', ...words);
+    expect({ status, stderr }).toEqual({ status: 1, stderr: '' });
+    expect(stdout).toContain('last 2026-11-28');
+  });
+
   it('pare: takes parts out', () => {
     const { status, stdout } = stillair('pare', hall, '--samples', '0');
     expect(status).toBe(0);

@@ -19,6 +19,8 @@ export interface FakeOutside {
   readonly columns?: number;
   readonly colour?: boolean;
   readonly stop?: AbortSignal;
+  /** The date; one fixed day unless given. */
+  readonly today?: string;
   /** Why nothing can be served. */
   readonly deaf?: string;
 }
@@ -74,6 +76,7 @@ export function fakeIo({ files = {}, answers = [], ...outside }: FakeOutside = {
     progress(text) {
       printed.progress.push(text);
     },
+    today: () => outside.today ?? '2026-11-28',
     async ask(question) {
       if (answers.length === 0) return undefined;
       printed.err += `${question}\n`;

@@ -38,9 +38,10 @@ export interface Io {
   stream(path: string): Promise<Stream>;
   /**
    * Returns what went wrong, in words that follow "cannot write NAME: ", or undefined when it is written.
-   * Something that is there already is replaced, or with `'new'` left alone and complained of.
+   * Something that is there already is replaced, with `'whole'` as a whole or not at all, or with `'new'` left alone and
+   * complained of.
    */
-  write(path: string, text: string, how?: 'new'): Promise<string | undefined>;
+  write(path: string, text: string, how?: 'new' | 'whole'): Promise<string | undefined>;
   /** Writes a whole set of files into a folder, and nothing of it when something there is not ours and not to be replaced. */
   writeSet(folder: string, files: readonly SetFile[], how: { readonly force: boolean }): Promise<SetWritten>;
   /** Opens the workbench to browsers on this machine. */
@@ -51,6 +52,8 @@ export interface Io {
   err(text: string): void;
   /** Shows how far a long piece of work is, in place of what was shown before; an empty text takes it away. */
   progress(text: string): void;
+  /** The date where the person is, as year-month-day. */
+  today(): string;
   /** Asks the person at the terminal; undefined when there is nobody to ask or no more input. */
   ask(question: string): Promise<string | undefined>;
   /** Results go to a person's terminal, not to a file or another program. */

@@ -9,6 +9,7 @@ async function run(...words: string[]) {
 }
 
 const verbs = [
+  'care',
   'check',
   'compare',
   'explain',

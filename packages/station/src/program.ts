@@ -2,6 +2,7 @@
 // Commands are loaded when they are called, so that each starts as quickly as it can.
 
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import type { CareOptions } from './commands/care.ts';
 import type { CheckOptions } from './commands/check.ts';
 import type { CompareOptions } from './commands/compare.ts';
 import type { DayOptions } from './commands/day.ts';
@@ -52,6 +53,7 @@ function describeProgram(io: Io, act: Act): Command {
   addPapers(program, io, act);
   addJob(program, io, act);
   addRunning(program, io, act);
+  addCare(program, io, act);
   addFiles(program, io, act);
   addWorkbench(program, io, act);
   for (const command of [program, ...program.commands]) {
@@ -182,6 +184,45 @@ function addPapers(program: Command, io: Io, act: Act): void {
     );
 }
 
+/** What runs for years. */
+function addCare(program: Command, io: Io, act: Act): void {
+  program
+    .command('care')
+    .description('says what is due, overdue and next, from a diary, and what overdue care does to the findings')
+    .argument('<file>', 'cabinet file')
+    .option('--diary <file>', 'its diary; beside it, with .diary.yaml in place of .yaml, unless given')
+    .option('--today <date>', 'the day that it is; the clock says unless given')
+    .option('--all', 'print everything that wants care, not only what comes next')
+    .option('--done <words>', 'enter what was done, such as "filter exhaust changed"')
+    .option('--reading <pressure>', 'with it, a pressure loss that was read, such as "41 Pa"')
+    .option('--note <words>', 'with it, anything else')
+    .option('--ran <job>', 'enter a job that ran; one of the days of the file brings its length and mass with it')
+    .option('--machine <name>', 'with it, the machine')
+    .option('--material <name>', 'with it, the material')
+    .option('--start <time>', 'with it, when its heating began, such as 9:00')
+    .option('--for <duration>', 'with it, how long it took, such as "6 h"')
+    .option('--mass <mass>', 'with it, the filament used, such as "130 g"')
+    .option('--times <count>', 'with it, how often')
+    .option('--failed <count>', 'with it, how many of them failed')
+    .option('--on <date>', 'when that was, or from when to when; today unless given')
+    .option('--began <date>', 'for a first entry: since when the cabinet is used')
+    .option('--json', 'print all of it as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addOption(workersOption())
+    .addHelpText(
+      'after',
+      help(
+        'care cabinet.yaml',
+        'care cabinet.yaml --done "filter exhaust changed" --on 2026-11-28',
+        'care cabinet.yaml --ran bracket --on 2026-11-28 --start 9:00',
+      ),
+    )
+    .action((file: string, options: CareOptions) =>
+      act(import('./commands/care.ts').then(({ care }) => care(file, options, io))),
+    );
+}
+
 /** What a job file comes to. */
 function addJob(program: Command, io: Io, act: Act): void {
   program
@@ -198,6 +239,9 @@ function addJob(program: Command, io: Io, act: Act): void {
         .choices(['milliseconds', 'seconds'])
         .default('milliseconds'),
     )
+    .option('--diary <file>', 'enter it into this diary as a job that ran, instead of printing it')
+    .option('--on <date>', 'when it ran; today unless given')
+    .option('--start <time>', 'when its heating began, such as 9:00')
     .option('--json', 'print all of it as JSON for other programs')
     .addOption(unitsOption())
     .addHelpText('after', help('job bracket.gcode', 'job bracket.gcode --cabinet cabinet.yaml --machine left'))

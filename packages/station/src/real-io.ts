@@ -5,6 +5,7 @@ import { createInterface } from 'node:readline/promises';
 import type { Io } from './io.ts';
 import { fileProblem, readTextFile } from './read-file.ts';
 import { streamFile } from './stream-file.ts';
+import { writeWhole } from './write-whole.ts';
 
 /** Text stays readable: wider terminals are not filled, narrower ones get what fits. */
 const WIDEST = 100;
@@ -32,7 +33,8 @@ export function realIo(stop: AbortSignal): Io {
     stream: streamFile,
     async write(path, text, how) {
       try {
-        await writeFile(path, text, { flag: how === 'new' ? 'wx' : 'w' });
+        if (how === 'whole') await writeWhole(path, text);
+        else await writeFile(path, text, { flag: how === 'new' ? 'wx' : 'w' });
         return undefined;
       } catch (error) {
         return fileProblem(error);
@@ -51,6 +53,11 @@ export function realIo(stop: AbortSignal): Io {
       erase();
       shown = text.slice(0, columns - 1);
       stderr.write(shown);
+    },
+    today() {
+      const now = new Date();
+      const two = (number: number): string => String(number).padStart(2, '0');
+      return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
     },
     ask: stdin.isTTY ? askAtTerminal(stop) : async () => undefined,
     isTerminal: stdout.isTTY === true,

@@ -2,6 +2,7 @@
 // Plain data. Where each number came from is kept beside it, in `Origins`, by the path of the number in this object.
 
 import type { Profile } from '../units/profile.ts';
+import type { OwnCare } from './care.ts';
 import type { Carcass, Costs } from './costs.ts';
 import type { Drive, SpoolPart } from './filament.ts';
 import type { Fit } from './fit.ts';
@@ -433,6 +434,8 @@ export interface Cabinet {
   readonly costs: Costs;
   /** Carcasses that are thought of in place of this one. */
   readonly carcasses: Readonly<Record<string, Carcass>>;
+  /** How often the person wants parts looked after, in place of common practice. */
+  readonly care: OwnCare;
   readonly options: Readonly<Record<string, Option>>;
   readonly fit: Fit;
   readonly fittings: Fittings;

@@ -105,7 +105,7 @@ function spliced(text: string, from: number, to: number, by: string): string {
 }
 
 /** A value on one line, right inside and outside brackets. */
-function inline(value: unknown): string {
+export function inline(value: unknown): string {
   if (typeof value === 'string') return scalarText(value);
   if (Array.isArray(value)) return `[${value.map(inline).join(', ')}]`;
   if (typeof value === 'object' && value !== null)

@@ -1,6 +1,7 @@
 // Schema of the whole cabinet file, version 1. A version once published only gains keys.
 
 import * as z from 'zod';
+import { careSchema } from './care-schema.ts';
 import { carcassOptionSchema, costsSchema } from './costs-schema.ts';
 import { spoolSchema } from './filament-schema.ts';
 import { hangFields } from './fit-schema.ts';
@@ -138,6 +139,7 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       protection: later(() => protectionSchema()).optional(),
       costs: later(() => costsSchema()).optional(),
       carcasses: later(() => mapOf(carcassOptionSchema(), 'carcasses that you think of', 'carcass')).optional(),
+      care: later(() => careSchema()).optional(),
       options: later(() => mapOf(optionSchema(), 'changes that you think of', 'option')).optional(),
       fittings: later(() =>
         mapOf(fittingPartSchema(), 'tools, cables, mounts and whatever else needs a place', 'fitting'),

@@ -81,6 +81,7 @@ export function fillCabinet(
     protection: fillProtection(spec, { ...carcass, days }, ledger),
     costs: fillCosts(spec, { ...carcass, days, currency }, ledger),
     carcasses: fillCarcasses(spec, ledger),
+    care: spec.care ?? {},
     options: fillOptions(spec),
     fit: fillFit(spec, ledger),
     fittings: fillFittings(spec, ledger),

@@ -5,6 +5,7 @@ import type { Cabinet, Edit } from './cabinet.ts';
 import { createCheck } from './check.ts';
 import { checkAir } from './check-air.ts';
 import { checkCarcass } from './check-carcass.ts';
+import { careComplaints } from './check-care.ts';
 import { checkDays, checkMachines, checkRegistries } from './check-days.ts';
 import { checkSpools } from './check-filament.ts';
 import { checkFittings } from './check-fittings.ts';
@@ -43,7 +44,10 @@ export function readCabinet(file: string, text: string, edits: readonly Edit[] =
     const options = checkOptions(source, base, found, (tree) => understand(tree).found);
     const complaints = [...found, ...options].map(({ complaint }) => complaint);
     if (complaints.length > 0) return { ok: false, complaints: inFileOrder(complaints) };
-    return { ok: true, ...fillCabinet(spec as FileSpec, base), document: source };
+    const filled = fillCabinet(spec as FileSpec, base);
+    const care = careComplaints(filled.cabinet, base);
+    if (care.length > 0) return { ok: false, complaints: inFileOrder(care) };
+    return { ok: true, ...filled, document: source };
   }
   const placed = changesOf(edits, placeOfOption(base, edits) ?? placeOfOwn);
   const edited = applyChanges(source, placed);

@@ -32,11 +32,16 @@ const PASSES = 12;
 /** Sections that were read before: an edited file shares all but what its edits touch. */
 const sectionsKnown = new WeakMap<object, Map<string, SectionReading>>();
 
-export function readShape(sections: Readonly<Record<string, Schema<unknown>>>, tree: SourceTree): ShapeReading {
+/** `called`: what the file is, for messages. */
+export function readShape(
+  sections: Readonly<Record<string, Schema<unknown>>>,
+  tree: SourceTree,
+  called: string = 'a cabinet file',
+): ShapeReading {
   const keys = Object.keys(sections);
   const strange = Object.keys(tree.plain).filter((key) => !keys.includes(key));
   const complaints = strange.map(
-    (key): Located => ({ path: [key], complaint: unknownKey(key, [], { ...NO_FAULT, keys }, tree) }),
+    (key): Located => ({ path: [key], complaint: unknownKey(key, [], { ...NO_FAULT, keys }, tree, called) }),
   );
   const spec: Record<string, unknown> = {};
   for (const key of keys) {
@@ -102,11 +107,17 @@ function complaintsOf(issue: Issue, tree: SourceTree): Located[] {
   return [{ path, complaint: { code, what, where, allowed, mend: mendWord(fault, valueAt(tree.plain, path)) } }];
 }
 
-function unknownKey(key: string, parent: FilePath, { keys = [] }: Fault, tree: SourceTree): Complaint {
+function unknownKey(
+  key: string,
+  parent: FilePath,
+  { keys = [] }: Fault,
+  tree: SourceTree,
+  called: string = '',
+): Complaint {
   const guess = nearest(key, keys);
   return {
     code: 'key-unknown',
-    what: `${quoted(key)} is no key ${parent.length === 0 ? 'of a cabinet file' : `of ${quoted(parent.join('.'))}`}`,
+    what: `${quoted(key)} is no key of ${parent.length === 0 ? called : quoted(parent.join('.'))}`,
     where: tree.keySpan([...parent, key]),
     allowed: oneOf(keys),
     mend:
@@ -124,10 +135,9 @@ function missingKey(path: FilePath, { allowed }: Fault, tree: SourceTree): Compl
     what: `there is no ${quoted(key)} in ${parent.length === 0 ? 'the file' : quoted(parent.join('.'))}`,
     where: tree.keySpan(parent),
     allowed,
-    mend:
-      key === 'stillair'
-        ? 'write stillair: 1 in the first line'
-        : `add ${key}: and ${allowed.startsWith('a map') ? 'what belongs into it' : 'its value'}`,
+    mend: /^\w+: \d$/.test(allowed)
+      ? `write ${allowed} in the first line`
+      : `add ${key}: and ${allowed.startsWith('a map') ? 'what belongs into it' : 'its value'}`,
   };
 }
 

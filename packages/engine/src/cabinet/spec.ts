@@ -4,6 +4,7 @@ import type { Money } from '../units/money.ts';
 import type { Profile } from '../units/profile.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { FaceName, Section } from './cabinet.ts';
+import type { CareSpec } from './care-schema.ts';
 import type { CarcassSpec, CostsSpec } from './costs-schema.ts';
 import type { DriveSpec, SpoolSpec } from './filament.ts';
 import type { HangSpec, MotionSpec } from './fit-schema.ts';
@@ -442,6 +443,7 @@ export interface FileSpec {
   readonly protection?: Maybe<ProtectionSpec>;
   readonly costs?: Maybe<CostsSpec>;
   readonly carcasses?: Maybe<Named<CarcassSpec>>;
+  readonly care?: Maybe<CareSpec>;
   readonly options?: Maybe<Named<OptionSpec>>;
   readonly fittings?: Maybe<Named<FittingPartSpec>>;
 }

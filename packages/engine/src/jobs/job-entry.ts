@@ -47,7 +47,7 @@ export function entryName(file: string): string {
 }
 
 /** To the minute, or to the second where it is short; in no unit that would lose more. */
-function durationText(seconds: number): string {
+export function durationText(seconds: number): string {
   if (seconds < 600) return `${Math.max(1, Math.round(seconds))} s`;
   const minutes = Math.round(seconds / 60);
   const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];

@@ -305,6 +305,7 @@ export const cabinetByHand: Cabinet = {
     times: {},
   },
   carcasses: {},
+  care: {},
   options: {},
   fit: {
     tolerance: 0,

@@ -27,10 +27,23 @@ async function run(options: Partial<JobOptions> = {}, text = square) {
   const files = { 'prints/frame.gcode': text, 'hall.yaml': fixture('hall.yaml') };
   const io = fakeIo({ files });
   const code = await job('prints/frame.gcode', { dwell: 'milliseconds', units: 'metric', ...options }, io);
-  return { code, ...io.printed };
+  return { code, ...io.printed, written: io.written };
 }
 
 describe('stillair job', () => {
+  it('enters the job into a diary as one that ran, with what the file tells of it', async () => {
+    const into = { cabinet: 'hall.yaml', diary: 'hall.diary.yaml', on: '2026-11-20', start: '9:00' };
+    const { code, out, written } = await run(into);
+    expect({ code, out }).toEqual({
+      code: 0,
+      out: expect.stringMatching(
+        /^hall\.diary\.yaml, jobs:\n {2}- \{ on: 2026-11-20, job: frame, machine: left, material: PLA, start: 9:00, for: \d+ s, mass: 0\.06 g \}\n$/,
+      ) as string,
+    });
+    expect(written.get('hall.diary.yaml')).toContain('began: 2026-11-20');
+    expect((await run({ diary: 'hall.diary.yaml' })).err).toContain('say with --cabinet');
+  });
+
   it('tells the whole within 80 columns, with an entry for the cabinet file', async () => {
     const { code, out, err } = await run();
     expect({ code, err }).toEqual({ code: 0, err: '' });

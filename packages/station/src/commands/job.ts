@@ -1,10 +1,14 @@
 // stillair job FILE: what a job file for a machine comes to: how long, how much, how hot, and whether it stays on the machine.
 
 import {
+  durationText,
   endJob,
   formatComplaint,
+  formatDate,
+  formatNumber,
   isFault,
   type JobKnown,
+  type JobReport,
   jobReport,
   materialsOf,
   nearest,
@@ -15,6 +19,7 @@ import {
   type UnitSystem,
   usualRules,
 } from '@stillair/engine';
+import { dayFrom, enterInDiary, loadDiary } from '../diary-file.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { progressLine } from '../progress.ts';
@@ -29,6 +34,9 @@ export interface JobOptions {
   readonly acceleration?: string;
   readonly diameter?: string;
   readonly dwell: 'milliseconds' | 'seconds';
+  readonly diary?: string;
+  readonly on?: string;
+  readonly start?: string;
   readonly json?: boolean;
   readonly units: UnitSystem;
 }
@@ -69,9 +77,46 @@ export async function job(file: string, options: JobOptions, io: Io): Promise<Ex
     return 2;
   }
   const report = jobReport(file, answer.job, known);
+  if (options.diary !== undefined) return enter(report, known, options, io);
   if (options.json) io.out(JSON.stringify(jobData(file, answer.job, report, rules), null, 2));
   else io.out(jobText(file, answer.job, report, rules, options.units, io));
   return exitCodeOf(report.checks);
+}
+
+/** Into the diary as a job that ran; its time is the estimate, and what the file does not know is left out. */
+async function enter({ entry }: JobReport, { at }: JobKnown, options: JobOptions, io: Io): Promise<ExitCode> {
+  const path = options.diary!;
+  if (at === undefined) return wrong(io, '--diary: say with --cabinet which cabinet it is the diary of');
+  const today = dayFrom(undefined, '--on', 'job', io);
+  const day = dayFrom(options.on, '--on', 'job', io);
+  if (today === undefined || day === undefined) return 2;
+  const found = await loadDiary(path, false, at.cabinet, today, 'job', io);
+  if (found === undefined) return 2;
+  const line = await enterInDiary(
+    {
+      path,
+      list: 'jobs',
+      title: at.cabinet.title,
+      began: day,
+      entry: {
+        on: formatDate(day),
+        job: entry.name,
+        machine: entry.machine,
+        material: entry.material,
+        start: options.start,
+        for: durationText(entry.for),
+        mass: entry.mass === undefined ? undefined : `${formatNumber(entry.mass * 1000, 2)} g`,
+      },
+    },
+    found,
+    at.cabinet,
+    today,
+    'job',
+    io,
+  );
+  if (line === undefined) return 2;
+  io.out(`${path}, jobs:\n  ${line}`);
+  return 0;
 }
 
 /** Machine, material and filament as the person named them; undefined after a complaint. */

@@ -43,8 +43,9 @@ export function belongs({ only }: Session, name: string): boolean {
   return only === undefined ? isCabinetFileName(name) : name === only;
 }
 
-/** Names of visible YAML files; none that could lead elsewhere or that a file system reads as another. */
+/** Names of visible YAML files that are no diaries; none that could lead elsewhere or that a file system reads as another. */
 function isCabinetFileName(name: string): boolean {
+  if (/\.diary\.ya?ml$/u.test(name)) return false;
   return /^[^./\\:*?"<>|\p{Cc}][^/\\:*?"<>|\p{Cc}]*\.ya?ml$/u.test(name) && Buffer.byteLength(name) <= 255;
 }
 
