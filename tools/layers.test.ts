@@ -103,6 +103,7 @@ function wrongInside(path: string, owner: string, target: string): string | unde
 function wrongPackage(path: string, owner: string, target: string, declared: readonly string[]): string | undefined {
   if (isTest(path)) return undefined; // tests may use Node and the root's tools
   if (target.startsWith('node:')) return owner === 'station' ? undefined : 'only the station runs on Node';
+  if (target.startsWith('virtual:')) return owner === 'workbench' ? undefined : 'only the page is built by a bundler';
   const ours = /^@stillair\/(.+)$/.exec(target)?.[1];
   if (ours !== undefined && !mayImport[owner]?.includes(ours)) return `${owner} may not know ${ours}`;
   return declared.some((name) => target === name || target.startsWith(`${name}/`))
