@@ -18,6 +18,7 @@ const engineOrder = [
   'units',
   'numerics',
   'cabinet',
+  'joinery',
   'jobs',
   'network',
   'day',

@@ -19,7 +19,16 @@ export {
 export { type Arc, arcBox, arcMiddle, arcRound, type PlanePoint } from './arc-move.ts';
 export { type BeamAnswer, type BeamEnds, type BeamLoad, pointSag, simpleBeam, spreadSag } from './beam.ts';
 export { beamFrequency, sagFrequency } from './beam-frequency.ts';
-export { type BoxSize, type Panel, skinJoints, skinPanels } from './box-panels.ts';
+export {
+  type BoxSize,
+  type Panel,
+  type ShellFace,
+  type ShellPanel,
+  type SkinFace,
+  shellPanels,
+  skinJoints,
+  skinPanels,
+} from './box-panels.ts';
 export { type CabinetAndRoom, settledTogether, type TwoConcentrations, togetherAfter } from './cabinet-and-room.ts';
 export { CHANNEL_SHARE, cableBend, channelFill, FIXED_BEND, MOVED_BEND } from './cable-room.ts';
 export { armFollows, armFrequency, armStiffness, swingBlur } from './camera-arm.ts';

@@ -7,6 +7,7 @@ import type { Carcass, Costs } from './costs.ts';
 import type { Drive, SpoolPart } from './filament.ts';
 import type { Fit } from './fit.ts';
 import type { Fittings } from './fittings.ts';
+import type { Joinery } from './joinery.ts';
 import type { Camera, Light } from './light.ts';
 import type { Mains, Power } from './power.ts';
 import type { Protection } from './protection.ts';
@@ -439,4 +440,5 @@ export interface Cabinet {
   readonly options: Readonly<Record<string, Option>>;
   readonly fit: Fit;
   readonly fittings: Fittings;
+  readonly joinery: Joinery;
 }

@@ -6,6 +6,7 @@ import { carcassOptionSchema, costsSchema } from './costs-schema.ts';
 import { spoolSchema } from './filament-schema.ts';
 import { hangFields } from './fit-schema.ts';
 import { fittingPartSchema } from './fittings-schema.ts';
+import { joinerySchema } from './joinery-schema.ts';
 import { cameraFields, cameraSchema, finish, finishFields, reflectance } from './light-schema.ts';
 import {
   heatFields,
@@ -141,6 +142,7 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       carcasses: later(() => mapOf(carcassOptionSchema(), 'carcasses that you think of', 'carcass')).optional(),
       care: later(() => careSchema()).optional(),
       options: later(() => mapOf(optionSchema(), 'changes that you think of', 'option')).optional(),
+      joinery: later(joinerySchema).optional(),
       fittings: later(() =>
         mapOf(fittingPartSchema(), 'tools, cables, mounts and whatever else needs a place', 'fitting'),
       ).optional(),

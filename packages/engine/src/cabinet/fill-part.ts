@@ -111,7 +111,8 @@ function fillFilter(part: PartSpec & { part: 'filter' }, place: PartPlace, spec:
   const { at } = place;
   const number = numbers<FilterSpec>(part, 'filters', part.kind, place, spec, ledger);
   const section = sectionOf(part.size ?? number.kind.size, place);
-  ledger.note(`${at}.faceArea`, part.size === undefined ? number.entryOrigin : ledger.given([...place.file, 'size']));
+  for (const of of ['faceArea', 'section'])
+    ledger.note(`${at}.${of}`, part.size === undefined ? number.entryOrigin : ledger.given([...place.file, 'size']));
   const { width, height } = sides(section);
   return {
     part: 'filter',
@@ -140,7 +141,8 @@ function fillCarbon(part: PartSpec & { part: 'carbon' }, place: PartPlace, spec:
   const { at } = place;
   const number = numbers<CarbonSpec>(part, 'carbons', part.kind, place, spec, ledger);
   const section = sectionOf(part.size ?? number.kind.size, place);
-  ledger.note(`${at}.faceArea`, part.size === undefined ? number.entryOrigin : ledger.given([...place.file, 'size']));
+  for (const of of ['faceArea', 'section'])
+    ledger.note(`${at}.${of}`, part.size === undefined ? number.entryOrigin : ledger.given([...place.file, 'size']));
   const depth = number('depth', 'depth', known(0.025, 'typical, from memory'));
   return {
     part: 'carbon',
@@ -168,14 +170,15 @@ function fillFitting(
   const muffler = fillMuffler(part, number.kind, spec.parts);
   const mine = (['length', 'box', 'lined-with', 'quietens'] as const).some((key) => part[key] !== undefined);
   if (muffler !== undefined) ledger.note(`${place.at}.muffler`, mine ? ledger.given(place.file) : number.entryOrigin);
-  ledger.note(
-    `${place.at}.area`,
-    part.size !== undefined
-      ? ledger.given([...place.file, 'size'])
-      : section === undefined
-        ? { kind: 'derived', how: 'the section of what it sits on' }
-        : number.entryOrigin,
-  );
+  for (const of of ['area', 'section'])
+    ledger.note(
+      `${place.at}.${of}`,
+      part.size !== undefined
+        ? ledger.given([...place.file, 'size'])
+        : section === undefined
+          ? { kind: 'derived', how: 'the section of what it sits on' }
+          : number.entryOrigin,
+    );
   return {
     part: 'loss',
     what: `${part.part}: ${part.kind}`,

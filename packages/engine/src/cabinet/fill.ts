@@ -14,6 +14,7 @@ import { fillDays } from './fill-days.ts';
 import { fillSpools } from './fill-filament.ts';
 import { fillFit } from './fill-fit.ts';
 import { fillFittings } from './fill-fittings.ts';
+import { fillJoinery } from './fill-joinery.ts';
 import { fillLight } from './fill-light.ts';
 import { fillMachines } from './fill-machines.ts';
 import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
@@ -85,6 +86,7 @@ export function fillCabinet(
     options: fillOptions(spec),
     fit: fillFit(spec, ledger),
     fittings: fillFittings(spec, ledger),
+    joinery: fillJoinery(spec, Object.keys(carcass.doors), ledger),
   };
   return { cabinet, origins: ledger.origins };
 }

@@ -19,6 +19,7 @@ import { applyChanges } from './edit-document.ts';
 import { changesOf, placeOfOwn } from './edits.ts';
 import { fileSections } from './file-schema.ts';
 import { fillCabinet } from './fill.ts';
+import { checkJoinery } from './fill-joinery.ts';
 import type { Origins } from './origin.ts';
 import { type Located, readShape } from './shape-complaints.ts';
 import { type SourceTree, sourceTree } from './source-tree.ts';
@@ -79,6 +80,7 @@ function understand(tree: SourceTree): {
   checkCarcass(check);
   checkMachines(check);
   checkAir(check);
+  checkJoinery(check);
   checkFittings(check);
   checkLight(check);
   checkPower(check);

@@ -9,6 +9,7 @@ import type { CarcassSpec, CostsSpec } from './costs-schema.ts';
 import type { DriveSpec, SpoolSpec } from './filament.ts';
 import type { HangSpec, MotionSpec } from './fit-schema.ts';
 import type { FittingPartSpec } from './fittings-schema.ts';
+import type { JoinerySpec } from './joinery-schema.ts';
 import type { CameraKindSpec, CameraSpec, FinishSpec, LampKindSpec, LampPlaceSpec } from './light-spec.ts';
 import type { MainsSpec, PowerSpec } from './power.ts';
 import type { ProtectionSpec } from './protection-schema.ts';
@@ -446,4 +447,5 @@ export interface FileSpec {
   readonly care?: Maybe<CareSpec>;
   readonly options?: Maybe<Named<OptionSpec>>;
   readonly fittings?: Maybe<Named<FittingPartSpec>>;
+  readonly joinery?: Maybe<JoinerySpec>;
 }

@@ -46,7 +46,8 @@ function notPositive(text: string): TextFault {
 
 const LAYER_FORM = 'a board and its thickness, such as plywood 18 mm';
 
-function parseLayer(text: string): LayerSpec | TextFault {
+/** The board and the thickness that a text names. */
+export function parseLayer(text: string): LayerSpec | TextFault {
   const split = /^\s*(.*?[^\s\d])\s+([\d.,].*)$/.exec(text);
   if (split === null) {
     return fault(

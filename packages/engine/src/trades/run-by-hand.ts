@@ -313,6 +313,7 @@ export const cabinetByHand: Cabinet = {
     doors: { front: { hinge: 'left', takes: 0.015, standsIn: 0, lip: 0 } },
   },
   fittings: {},
+  joinery: { corners: 'butt', leaves: { front: { gap: 0.0025 } }, measured: {} },
 };
 
 /** A number for all day, or a course of time; at a jump the time before it is a hair earlier. */

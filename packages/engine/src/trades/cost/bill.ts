@@ -2,10 +2,10 @@
 
 import { joinersHours } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
+import { type BoardLot, type CutList, cutListOf, sheetsOf } from '../../joinery/cut-list.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { causes } from '../causes.ts';
 import type { Measure, Step } from '../measure.ts';
-import { type BoardLot, type CutList, cutListOf, sheetsOf } from './cut-list.ts';
 import { budget } from './limits.ts';
 import { INVENTED, inMoney, middleOf } from './money.ts';
 

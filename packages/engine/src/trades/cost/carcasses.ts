@@ -1,10 +1,9 @@
 // Carcasses that are thought of: what each costs all in, bought or built.
 
-import { joinersHours, sheetsFor, skinJoints, skinPanels } from '@stillair/physics';
+import { joinersHours, type Panel, type SheetPart, sheetsFor, skinJoints, skinPanels } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Carcass } from '../../cabinet/costs.ts';
 import type { Measure, Step } from '../measure.ts';
-import { withGrain } from './cut-list.ts';
 import { INVENTED, inMoney, middleOf } from './money.ts';
 
 export function carcasses(cabinet: Cabinet): Measure[] {
@@ -90,4 +89,9 @@ function builtPrice(
     sheets: planned,
     hours,
   };
+}
+
+/** Grain runs upwards on what stands, from left to right on what lies: a part's length lies along it. */
+function withGrain({ face, length, width }: Panel): SheetPart {
+  return face === 'top' || face === 'bottom' ? { length, width } : { length: width, width: length };
 }

@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Costs } from '../../cabinet/costs.ts';
 import { readCabinet } from '../../cabinet/read-cabinet.ts';
+import { cutListOf } from '../../joinery/cut-list.ts';
 import { measureAll } from '../../judge/pipeline.ts';
 import { verdictOf } from '../../judge/verdict.ts';
 import type { DayRun, Measure } from '../measure.ts';
 import { cabinetByHand, runByHand } from '../run-by-hand.ts';
 import { costOf } from '../tariff.ts';
 import { cost } from './cost.ts';
-import { cutListOf } from './cut-list.ts';
 
 const KWH = 3.6e6;
 const HOUR = 3600;

@@ -1,0 +1,73 @@
+// The boards of a construction by what they are sawn from: one list for the bill and for the bench.
+
+import { type SheetCount, type SheetPart, sheetsFor } from '@stillair/physics';
+import type { Cabinet } from '../cabinet/cabinet.ts';
+import type { BoardPart } from './board-part.ts';
+import { constructionOf } from './construction.ts';
+
+export interface CutPart extends SheetPart {
+  /** `faces.back`, `doors.front`, `partitions.0`. */
+  readonly of: string;
+  readonly part: BoardPart;
+}
+
+/** All parts of one board in one thickness, as it is written. */
+export interface BoardLot {
+  readonly board: string;
+  readonly thickness: number;
+  readonly parts: readonly CutPart[];
+  /** m² */
+  readonly area: number;
+}
+
+export interface CutList {
+  readonly lots: readonly BoardLot[];
+  /** Metres of joint of boards that come in sheets. */
+  readonly joints: number;
+  readonly doors: number;
+  readonly shelves: number;
+}
+
+export function cutListOf(cabinet: Cabinet): CutList {
+  const { boards } = constructionOf(cabinet);
+  const lots = new Map<string, { board: string; thickness: number; parts: CutPart[] }>();
+  for (const part of boards) {
+    const key = `${part.board} ${part.nominal}`;
+    const lot = lots.get(key) ?? { board: part.board, thickness: part.nominal, parts: [] };
+    lot.parts.push({ of: part.of, part, ...alongGrain(part) });
+    lots.set(key, lot);
+  }
+  return {
+    lots: [...lots.values()].map((lot) => ({
+      ...lot,
+      area: lot.parts.reduce((sum, { length, width }) => sum + length * width, 0),
+    })),
+    joints: jointsOf(cabinet, boards),
+    doors: Object.keys(cabinet.doors).length,
+    shelves: cabinet.partitions.length,
+  };
+}
+
+/** A part's length lies along its grain; of those without one the longer way is its length. */
+function alongGrain({ u, v, grain }: BoardPart): SheetPart {
+  const upright = grain === 'v' || (grain === 'none' && v > u);
+  return upright ? { length: v, width: u } : { length: u, width: v };
+}
+
+/** The rim of each back, four edges from front to back for each skin, and three edges of each board between bays. */
+function jointsOf({ costs, inside }: Cabinet, boards: readonly BoardPart[]): number {
+  return boards.reduce((sum, { of, board, u, v, kind, axes }) => {
+    if (costs.sheets[board] === undefined) return sum;
+    if (of === 'faces.back') return sum + 2 * (u + v);
+    if (of === 'faces.left' || of === 'faces.right') return sum + 2 * u;
+    return kind === 'partition' ? sum + (axes.t === 'z' ? u : v) + 2 * inside.depth : sum;
+  }, 0);
+}
+
+/** Sheets of a lot; undefined for what is cut to size. */
+export function sheetsOf({ costs }: Cabinet, { board, parts }: BoardLot): SheetCount | undefined {
+  const sheet = costs.sheets[board];
+  if (sheet === undefined) return undefined;
+  const [length, width] = sheet;
+  return sheetsFor(parts, { length, width, trim: costs.trim, kerf: costs.kerf, turned: costs.turned });
+}
