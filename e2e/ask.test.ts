@@ -1,5 +1,6 @@
 // What a person asks that takes a while: begun, watched, stopped, read, and followed back to the sheet.
 
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
@@ -7,9 +8,10 @@ import { root } from './browser.ts';
 import { faultsFoundByAxe, journey } from './journeys.ts';
 
 const ask = async (page: Page, question: string): Promise<void> => {
-  await page.getByRole('button', { name: 'Ask', exact: true }).first().click();
+  if ((await page.locator('.ask-pane').count()) === 0)
+    await page.getByRole('button', { name: 'Ask', exact: true }).click();
   await page.getByRole('button', { name: question }).click();
-  await page.getByRole('region', { name: question }).getByRole('button', { name: /^Ask/ }).click();
+  await page.locator('.ask-pane .begin').click();
 };
 const ended = (page: Page) =>
   expect.poll(() => page.locator('.course-end').textContent(), { timeout: 90_000 }).not.toBe('');
@@ -45,6 +47,52 @@ describe('asking', () => {
       await page.locator('.course').getByRole('button', { name: 'stop' }).click();
       await ended(page);
       expect(await page.locator('.course-end').textContent()).toMatch(/^Stopped: what was not run is missing/);
+    },
+    { open: join(root, 'examples/winter-shed.yaml') },
+  );
+
+  journey(
+    'a job file is read and put into a day; sockets, care and papers are told; axe finds nothing in any of them',
+    async ({ page }) => {
+      const seen: string[] = [];
+      const look = async (what: string): Promise<void> => {
+        await ended(page);
+        seen.push(...(await faultsFoundByAxe(page)).map((fault) => `${what}: ${fault}`));
+      };
+      await page.getByRole('button', { name: 'Ask', exact: true }).click();
+      await page.getByRole('button', { name: 'What does a job file come to?' }).click();
+      expect(await page.locator('.ask-pane .begin').isDisabled()).toBe(true);
+      await page.getByLabel('job file', { exact: true }).setInputFiles({
+        name: 'hook.gcode',
+        mimeType: 'text/plain',
+        buffer: Buffer.from(`M140 S60\nM104 S210\nM190 S60\nM83\n${'G1 X60 Y60 E3 F3000\nG1 X90\n'.repeat(300)}`),
+      });
+      await page.locator('.ask-pane .begin').click();
+      await look('job');
+      await page.getByRole('button', { name: 'put it in' }).click();
+      await expect
+        .poll(() => page.evaluate<string | null>("localStorage.getItem('stillair draft')"))
+        .toMatch(/hook:[^:]*machine:/);
+      await page.getByRole('button', { name: 'Undo' }).click();
+
+      await ask(page, 'When may a socket go off?');
+      await look('socket');
+      expect(await page.locator('.answered table tbody tr').count()).toBeGreaterThan(0);
+
+      await page.getByRole('button', { name: 'What is due?' }).click();
+      await page.getByLabel('diary').setInputFiles(join(root, 'examples/winter-shed.diary.yaml'));
+      await page.locator('.ask-pane .begin').click();
+      await look('care');
+      expect(await page.locator('.answered').textContent()).toMatch(/by the diary since \d{4}/);
+
+      await ask(page, 'What do I build it from?');
+      await look('papers');
+      const [taken] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'take out all sheets as one file' }).click(),
+      ]);
+      expect((await readFile((await taken.path())!)).subarray(0, 2).toString()).toBe('PK');
+      expect(seen).toEqual([]);
     },
     { open: join(root, 'examples/winter-shed.yaml') },
   );

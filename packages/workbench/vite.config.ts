@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vite';
 import { fileSchema } from './file-schema.ts';
 import { offline } from './offline.ts';
+import about from './package.json' with { type: 'json' };
 
 const examples = new URL('../../examples/', import.meta.url);
 
@@ -18,6 +19,7 @@ const withExamples: Plugin = {
 
 export default defineConfig({
   base: './',
+  define: { 'import.meta.env.VERSION': JSON.stringify(about.version) },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [fileSchema, withExamples, offline],
   resolve: {

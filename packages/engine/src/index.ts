@@ -49,7 +49,7 @@ export { DayStopped, simulateDay, simulatePlant } from './day/simulate-day.ts';
 export type { FlowSolution } from './day/solve-flows.ts';
 export { solveFlows } from './day/solve-flows.ts';
 export { type Extents, type JobAnswer, type JobRules, type JobSummary, type SetPoint, usualRules } from './jobs/job.ts';
-export { durationText, entryText, type JobEntry } from './jobs/job-entry.ts';
+export { durationText, entryKeys, entryText, type JobEntry } from './jobs/job-entry.ts';
 export type { JobCheck } from './jobs/job-on-machine.ts';
 export { type JobKnown, type JobReport, jobReport, materialsOf, rulesOn, USUAL_DIAMETER } from './jobs/job-report.ts';
 export { endJob, type OpenJob, openJob, takeBytes } from './jobs/read-job.ts';

@@ -5,3 +5,8 @@ declare module 'virtual:file-schema' {
   const schema: object;
   export default schema;
 }
+
+interface ImportMetaEnv {
+  /** Of the page, and of the engine in it. */
+  readonly VERSION: string;
+}

@@ -20,21 +20,40 @@ export interface JobEntry {
 }
 
 const CELSIUS = 273.15;
+/** A time that somebody has to change. */
+const START = '9:00';
+
+/**
+ * Its keys as an edit of a cabinet file takes them, in the order of the file. When it starts nobody but the person knows; the
+ * material is absent when neither they nor the set-points say it, and the file cannot do without.
+ */
+export function entryKeys(entry: JobEntry): Readonly<Record<string, string>> {
+  const { machine, material, nozzle, bed, mass, partSize } = entry;
+  return {
+    ...(machine === undefined ? {} : { machine }),
+    ...(material === undefined ? {} : { material }),
+    start: START,
+    for: durationText(entry.for),
+    ...(nozzle === undefined ? {} : { nozzle: degrees(nozzle) }),
+    ...(bed === undefined ? {} : { bed: degrees(bed) }),
+    ...(mass === undefined ? {} : { mass: `${formatNumber(mass * 1000, 2)} g` }),
+    ...(partSize === undefined ? {} : { 'part-size': `${formatNumber(partSize * 1000, 1)} mm` }),
+  };
+}
 
 /** Lines of YAML. What is not known is left out, and said in a comment when the file cannot do without. */
 export function entryText(entry: JobEntry): string {
-  const { name, machine, material, materialTaken, nozzle, bed, mass, partSize } = entry;
-  const taken = materialTaken ? ' # taken by its set-points: say if it is another' : '';
-  const lines = [
-    ...(machine === undefined ? [] : [`machine: ${inYaml(machine)}`]),
-    material === undefined ? '# material: say which' : `material: ${inYaml(material)}${taken}`,
-    'start: 9:00 # when its heating begins: say when',
-    `for: ${durationText(entry.for)}`,
-    ...(nozzle === undefined ? [] : [`nozzle: ${degrees(nozzle)}`]),
-    ...(bed === undefined ? [] : [`bed: ${degrees(bed)}`]),
-    ...(mass === undefined ? [] : [`mass: ${formatNumber(mass * 1000, 2)} g`]),
-    ...(partSize === undefined ? [] : [`part-size: ${formatNumber(partSize * 1000, 1)} mm`]),
-  ];
+  const { name, material, materialTaken } = entry;
+  const said: Readonly<Record<string, string>> = {
+    start: ' # when its heating begins: say when',
+    ...(materialTaken ? { material: ' # taken by its set-points: say if it is another' } : {}),
+  };
+  const names = ['machine', 'material'];
+  const lines = Object.entries(entryKeys(entry)).map(
+    ([key, value]) => `${key}: ${names.includes(key) ? inYaml(value) : value}${said[key] ?? ''}`,
+  );
+  const machineLines = 'machine' in entry ? 1 : 0;
+  if (material === undefined) lines.splice(machineLines, 0, '# material: say which');
   return ['jobs:', `  ${inYaml(name)}:`, ...lines.map((line) => `    ${line}`)].join('\n');
 }
 

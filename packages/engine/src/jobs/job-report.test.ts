@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Cabinet } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import { type JobSummary, usualRules } from './job.ts';
-import { entryName, entryText } from './job-entry.ts';
+import { entryKeys, entryName, entryText } from './job-entry.ts';
 import { catalogueMaterials, materialOf } from './job-material.ts';
 import { type JobKnown, jobReport, rulesOn } from './job-report.ts';
 import { endJob, openJob, takeBytes } from './read-job.ts';
@@ -160,6 +160,14 @@ describe('its entry', () => {
     [100_000, '27 h 47 min'],
   ])('exact: %d s is written %s', (seconds, text) => {
     expect(entryText({ name: 'a', for: seconds })).toContain(`for: ${text}\n`.trimEnd());
+  });
+
+  it('exact: as keys of an edit it says what its text says', () => {
+    const { entry } = jobReport('a.gcode', read(box(20, 20, 90, 90)), { at: at() });
+    const text = entryText(entry);
+    const keys = entryKeys(entry);
+    expect(Object.keys(keys)).toEqual(expect.arrayContaining(['machine', 'material', 'start', 'for', 'bed']));
+    for (const [key, value] of Object.entries(keys)) expect(text).toContain(`\n    ${key}: ${value}`);
   });
 
   it('exact: names that YAML would read otherwise stand in quotation marks', () => {

@@ -1,18 +1,9 @@
 // Every single fault: what it comes to, and what of the file acts. What nothing catches stands first.
 
-import {
-  type Catch,
-  type Effect,
-  type FaultRow,
-  formatClock,
-  formatDuration,
-  STANDING,
-  type UnitSystem,
-} from '@stillair/engine';
+import { type Catch, type Effect, type FaultRow, formatClock, formatDuration, STANDING } from '@stillair/engine';
 import { useState } from 'preact/compat';
-import { bandText, limitText, placeText, valueText } from '../remarks/finding-text.ts';
-import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
-import type { AnswerProps } from './ask-pane.tsx';
+import type { AnswerProps } from './answer.ts';
+import { EffectLine } from './effect-line.tsx';
 import { PartName } from './part-name.tsx';
 
 const groups = [
@@ -117,35 +108,6 @@ function FaultLine({ row, ...props }: AnswerProps<'faults'> & { readonly row: Fa
         )}
       </td>
     </tr>
-  );
-}
-
-function EffectLine({
-  effect,
-  units,
-  days,
-}: {
-  readonly effect: Effect;
-  readonly units: UnitSystem;
-  readonly days: number;
-}) {
-  const { title, unit, p10, p90, limit, part, day, verdict, was, passed } = effect;
-  const band = p10 === undefined || p90 === undefined ? '' : bandText({ p10, p90, unit }, units);
-  return (
-    <p className={`effect ${verdict}`}>
-      <VerdictMark verdict={verdict} />
-      <span className="word">
-        {verdictWord[verdict]}
-        {was === 'fails' ? ' the more' : ''}
-      </span>{' '}
-      {title}, {placeText({ part, day }, days)}: <strong>{valueText(effect, units)}</strong>
-      {band === '' ? '' : ` (${band})`}
-      <span className="limits" title={limit.source}>
-        {' '}
-        {limitText({ limit, unit }, units)}
-        {passed === undefined ? '' : `, passed at ${formatClock(passed)}`}
-      </span>
-    </p>
   );
 }
 

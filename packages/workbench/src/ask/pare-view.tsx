@@ -3,7 +3,7 @@
 import { formatQuantity, type KindName, type Miss, type PareRow } from '@stillair/engine';
 import { placeText } from '../remarks/finding-text.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
-import type { AnswerProps } from './ask-pane.tsx';
+import type { AnswerProps } from './answer.ts';
 import { PartName } from './part-name.tsx';
 
 export function PareView(props: AnswerProps<'pare'>) {

@@ -1,6 +1,6 @@
 // The name of a row: a button that marks its part on the sheet, or plain words where it has none there.
 
-import type { AnswerProps } from './ask-pane.tsx';
+import type { AnswerProps } from './answer.ts';
 
 export interface PartNameProps extends Pick<AnswerProps<'compare'>, 'onPart' | 'partOf'> {
   readonly says: string;

@@ -2,15 +2,20 @@
 
 import type {
   Cabinet,
+  CareStudy,
   Comparison,
   Complaint,
   Edit,
   FaultStudy,
   Finding,
+  JobReport,
+  JobSummary,
   Judgement,
   Panel,
+  PaperFile,
   Paring,
   SheetDay,
+  ShutOffs,
   Strip,
   UnitSystem,
 } from '@stillair/engine';
@@ -53,11 +58,41 @@ export interface Field {
   readonly origin: string;
 }
 
+/** A file of the person's own that has faults: nothing came of it. */
+export interface Unreadable {
+  readonly unreadable: string;
+  readonly complaints: readonly Complaint[];
+}
+
+export interface JobRead {
+  readonly file: string;
+  readonly job: JobSummary;
+  readonly report: JobReport;
+  /** Keys of its entry in a day of the file. */
+  readonly keys: Readonly<Record<string, string>>;
+}
+
+/** One paper, its sheets as pictures. */
+export interface PaperShown {
+  readonly id: string;
+  readonly title: string;
+  readonly what: string;
+  readonly sheets: readonly string[];
+  readonly missing: readonly string[];
+  readonly files: readonly PaperFile[];
+  /** Flat shapes and solids, which only the command writes as files. */
+  readonly elsewhere: number;
+}
+
 /** What each study answers. */
 export interface Results {
   readonly compare: Comparison;
   readonly faults: FaultStudy;
   readonly pare: Paring;
+  readonly job: JobRead | Unreadable;
+  readonly shutOff: ShutOffs;
+  readonly care: CareStudy | Unreadable;
+  readonly papers: { readonly papers: readonly PaperShown[] };
 }
 
 export type StudyName = keyof Results;
@@ -67,6 +102,13 @@ export interface Wishes {
   readonly samples: number;
   /** All days of the file unless given. */
   readonly days?: readonly string[];
+  /** A job file, a diary. */
+  readonly file?: File;
+  readonly machine?: string;
+  readonly material?: string;
+  /** Year-month-day. */
+  readonly today?: string;
+  readonly units?: UnitSystem;
 }
 
 /** Tasks that can be spread over workers, by the function that runs them. */

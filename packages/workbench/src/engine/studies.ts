@@ -1,6 +1,7 @@
 // The studies that the page can ask for, each by its name: loaded into the worker when the first is asked for.
 
 import {
+  care,
   compare,
   type FaultOutcome,
   type FaultTask,
@@ -9,12 +10,16 @@ import {
   type Outcome,
   pare,
   type ReadSource,
+  shutOffs,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
 import type { Hands, Spread } from './hands.ts';
 import type { Results, StudyName, Wishes } from './protocol.ts';
 import { keepOutcomes, seldom } from './so-far.ts';
+import { careBy } from './study-care.ts';
+import { readJobFile } from './study-job.ts';
+import { makePapers } from './study-papers.ts';
 
 export interface StudyHooks<Name extends StudyName> {
   readonly progress: (done: number, all: number) => void;
@@ -54,6 +59,23 @@ const studies: {
     spread<FaultTask, FaultOutcome, 'faults'>('faults', source, hands, hooks, faultRunner(source), (evaluate, its) =>
       faults(source, { samples, evaluate, ...(days === undefined ? {} : { days }), ...its }),
     ),
+  care: async (source, wishes, hands, hooks) => {
+    const ready = await careBy(source, wishes);
+    if ('unreadable' in ready) return ready;
+    const { samples } = wishes;
+    return spread<FaultTask, FaultOutcome, 'care'>(
+      'faults',
+      source,
+      hands,
+      hooks,
+      faultRunner(source),
+      (evaluate, its) => care(source, { ...ready, samples, evaluate, ...its }),
+    );
+  },
+  shutOff: (source, { days }, _, hooks) =>
+    Promise.resolve(shutOffs(source, { ...hooks, ...(days === undefined ? {} : { days }) })),
+  job: readJobFile,
+  papers: makePapers,
 };
 
 function ofVariants<Name extends StudyName>(

@@ -259,6 +259,7 @@ export function App() {
             onPart={pointAtPart}
             partOf={(name, on) => partOfFinding(look.cabinet, name, on ?? '')}
             onKeep={keepOption}
+            onEdit={(edits) => void edit(edits)}
           />
         </Suspense>
       )}

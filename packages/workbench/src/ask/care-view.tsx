@@ -1,0 +1,127 @@
+// What is due, overdue and next, and what overdue parts do to the findings.
+
+import { type CareRow, type CareStudy, formatQuantity } from '@stillair/engine';
+import { VerdictMark } from '../remarks/verdict-mark.tsx';
+import type { AnswerProps } from './answer.ts';
+import { EffectLine } from './effect-line.tsx';
+import { PartName } from './part-name.tsx';
+import { UnreadableView } from './unreadable-view.tsx';
+
+const groups = [
+  { verdict: 'fails', head: 'Overdue' },
+  { verdict: 'tight', head: 'Due about now' },
+  { verdict: 'holds', head: 'Next' },
+  { verdict: 'unknown', head: 'Not known' },
+] as const;
+
+export function CareView({ result, ...props }: AnswerProps<'care'>) {
+  if ('unreadable' in result) return <UnreadableView {...result} />;
+  return <Known {...props} study={result} />;
+}
+
+type KnownProps = Omit<AnswerProps<'care'>, 'result'> & { readonly study: CareStudy };
+
+function Known({ study, ...props }: KnownProps) {
+  const { tasks, today, began, remarks } = study;
+  const count = (verdict: CareRow['verdict']): number => tasks.filter((row) => row.verdict === verdict).length;
+  const worn = tasks.filter(({ effects = [] }) => effects.length > 0);
+  return (
+    <>
+      <p>
+        {began === undefined
+          ? `No diary was picked, so that nothing is known of what was done to ${tasks.length} things that want care.`
+          : `Of ${tasks.length} things that want care ${count('fails')} are overdue on ${today} and ${count('tight')} due about now, by the diary since ${began}.`}
+      </p>
+      <div className="scrolls" tabIndex={0} role="region" aria-label="what wants care">
+        <table className="answer">
+          <thead>
+            <tr>
+              <th scope="col">Due</th>
+              <th scope="col">What</th>
+              <th scope="col">Why</th>
+            </tr>
+          </thead>
+          {groups.map(({ verdict, head }) => (
+            <Group key={verdict} {...props} head={head} rows={tasks.filter((row) => row.verdict === verdict)} />
+          ))}
+        </table>
+      </div>
+      {worn.length > 0 && <h3>What overdue parts do to the findings</h3>}
+      {worn.map(({ id, ageing, effects = [] }) => (
+        <div key={id}>
+          <p>{ageing?.says}</p>
+          {effects.slice(0, 3).map((effect) => (
+            <EffectLine key={effect.id} effect={effect} units={props.units} days={props.look.days.length} />
+          ))}
+        </div>
+      ))}
+      {remarks.map((text) => (
+        <p key={text} className="rest">
+          {text}
+        </p>
+      ))}
+    </>
+  );
+}
+
+function Group({
+  head,
+  rows,
+  ...props
+}: Omit<KnownProps, 'study'> & { readonly head: string; readonly rows: readonly CareRow[] }) {
+  if (rows.length === 0) return null;
+  return (
+    <tbody>
+      <tr className="group">
+        <th colSpan={3} scope="rowgroup">
+          {head} ({rows.length})
+        </th>
+      </tr>
+      {rows.map((row) => (
+        <tr key={row.id}>
+          <td>
+            <VerdictMark verdict={row.verdict} />
+            {dueText(row)}
+          </td>
+          <th scope="row">
+            <PartName {...props} says={row.says} name={nameIn(row.part, props.partOf)} />
+          </th>
+          <td>
+            {whyText(row)}
+            <span className="source">{row.source}</span>
+          </td>
+        </tr>
+      ))}
+    </tbody>
+  );
+}
+
+/** `filter exhaust` is about exhaust: the word that is on the sheet. */
+function nameIn(part: string, partOf: KnownProps['partOf']): string | undefined {
+  return [part, ...part.split(' ').reverse()].find((name) => partOf(name) !== undefined);
+}
+
+function dueText({ p10, p50, p90, verdict }: CareRow): string {
+  if (verdict === 'unknown') return 'unknown';
+  if (p50 === undefined) return p10 === undefined ? 'not in 20 years' : `after ${p10}`;
+  return p10 === p90 ? p50 : `${p50} (${p10 ?? ''} to ${p90 ?? 'later'})`;
+}
+
+function whyText({ criteria, last, missing, verdict }: CareRow): string {
+  if (verdict === 'unknown') return missing ?? '';
+  const [first] = criteria;
+  const since = last === undefined ? 'never done' : `last ${last}`;
+  if (first === undefined) return since;
+  const { by, used, of, share } = first;
+  const hours = (seconds: number): string => `${Math.round(seconds / 3600)} h`;
+  switch (by) {
+    case 'printing':
+      return `${hours(used)} of ${hours(of)} of printing; ${since}`;
+    case 'calendar':
+      return `${Math.round(used)} of ${Math.round(of)} days; ${since}`;
+    case 'pressure':
+      return `read ${formatQuantity('pressure', used)} of ${formatQuantity('pressure', of)}; ${since}`;
+    case 'life':
+      return `${formatQuantity('share', share)} of its life by what it caught; ${since}`;
+  }
+}

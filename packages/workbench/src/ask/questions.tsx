@@ -1,0 +1,51 @@
+// What can be asked, in the words that a person would ask it in; in this order.
+
+import type { StudyName } from '../engine/protocol.ts';
+import type { Question } from './answer.ts';
+import { CareView } from './care-view.tsx';
+import { DayChoice, DiaryChoice, JobFileChoice } from './controls.tsx';
+import { FaultsView } from './faults-view.tsx';
+import { JobView } from './job-view.tsx';
+import { PapersView } from './papers-view.tsx';
+import { PareView } from './pare-view.tsx';
+import { ShutOffView } from './shut-off-view.tsx';
+
+export type Askable = Exclude<StudyName, 'compare'>;
+
+export const questions: { readonly [Name in Askable]: Question<Name> } = {
+  faults: {
+    asks: 'What if one part fails?',
+    says: 'Runs every single fault of the file, one at a time, and says what it comes to and what in the file catches it. It is no substitute for local codes, for licensed practice and for standing beside a machine.',
+    Controls: DayChoice,
+    View: FaultsView,
+  },
+  pare: {
+    asks: 'What could go?',
+    says: 'Takes out each part alone, then several together, and says which of them no finding would miss. Such a part may still be there for a fault, or for a day that the file does not have.',
+    View: PareView,
+  },
+  job: {
+    asks: 'What does a job file come to?',
+    says: 'Reads a job file for a machine: how long it lasts, what it takes, how hot, and whether it stays where its machine may go. The file stays on this computer.',
+    Controls: JobFileChoice,
+    wants: ({ file }) => (file === undefined ? 'Pick a job file first.' : undefined),
+    View: JobView,
+  },
+  shutOff: {
+    asks: 'When may a socket go off?',
+    says: 'When bed and hot end are cool enough after each job, in the air of this bay, with a reserve; and a rule for a switch that measures power.',
+    Controls: DayChoice,
+    View: ShutOffView,
+  },
+  care: {
+    asks: 'What is due?',
+    says: 'What wants to be changed, cleaned or looked at, by the diary of the cabinet and what has run since; and what the findings say when overdue parts are as worn as they may be. Makers’ instructions, local codes and licensed practice go before these intervals.',
+    Controls: DiaryChoice,
+    View: CareView,
+  },
+  papers: {
+    asks: 'What do I build it from?',
+    says: 'Draws the papers: what to cut, print and buy. Check every size on the real thing before you cut, drill or wire; they are no substitute for local codes and licensed practice.',
+    View: PapersView,
+  },
+};
