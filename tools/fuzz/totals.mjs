@@ -34,7 +34,7 @@ export function tooSeldom({ met, count }) {
   return MUST_MEET.filter((name) => met[name] < OFTEN_ENOUGH * count);
 }
 
-export function report(totals, { seed, date, version }) {
+export function report(totals, { seed, date, commits }) {
   const { count, faults, met, closures, steps, events, seconds, apart } = totals;
   const kinds = groups(faults);
   const share = (part) => `${((100 * part) / count).toFixed(1)} %`;
@@ -45,7 +45,7 @@ export function report(totals, { seed, date, version }) {
     'Any one can be seen again: `npm run fuzz -- --seed 1 --only 28`, and with `--smallest` without whatever its fault does not need.',
     'The file refuses fan curves with a dip; one cabinet in twelve therefore gets its dip in the assembled network.',
     '',
-    `Run of ${date}, seed ${seed}, ${count} cabinets, commit ${version}; ${seconds.toFixed(2)} s of the processor a cabinet on average.`,
+    `Run of ${date}, seed ${seed}, ${count} cabinets, commit ${commits}; ${seconds.toFixed(2)} s of the processor a cabinet on average.`,
     '',
     '| what | result |',
     '| --- | --- |',
