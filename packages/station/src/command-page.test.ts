@@ -31,6 +31,7 @@ it.each([
   'check',
   'compare',
   'faults',
+  'spread',
   'pare',
   'papers',
   'explain',

@@ -60,6 +60,15 @@ describe('the built stillair', () => {
     expect(stdout).toContain('last 2026-11-28');
   });
 
+  it('spread: gives the same bytes with two threads as with none', () => {
+    const [alone, together] = ['1', '2'].map((workers) =>
+      stillair('spread', hall, '--json', '--samples', '16', '--option', 'strong-fan', '--workers', workers),
+    );
+    expect(alone!.stderr).toBe('');
+    expect(JSON.parse(alone!.stdout)).toMatchObject({ version: 1, samples: { ran: 16 } });
+    expect(together!.stdout).toBe(alone!.stdout);
+  });
+
   it('pare: takes parts out', () => {
     const { status, stdout } = stillair('pare', hall, '--samples', '0');
     expect(status).toBe(0);

@@ -15,6 +15,7 @@ import type { PapersOptions } from './commands/papers.ts';
 import type { PareOptions } from './commands/pare.ts';
 import type { PartsOptions } from './commands/parts.ts';
 import type { ShutOffCommandOptions } from './commands/shut-off.ts';
+import type { SpreadOptions } from './commands/spread.ts';
 import type { WorkbenchOptions } from './commands/workbench.ts';
 import type { ExitCode, Io } from './io.ts';
 import { hanging } from './text.ts';
@@ -50,6 +51,7 @@ function describeProgram(io: Io, act: Act): Command {
     .addHelpText('after', help('new > cabinet.yaml', 'check cabinet.yaml'));
   addStudies(program, io, act);
   addTrials(program, io, act);
+  addSpread(program, io, act);
   addPapers(program, io, act);
   addJob(program, io, act);
   addRunning(program, io, act);
@@ -223,6 +225,38 @@ function addCare(program: Command, io: Io, act: Act): void {
     );
 }
 
+/** How sure everything is. */
+function addSpread(program: Command, io: Io, act: Act): void {
+  program
+    .command('spread')
+    .description('says how sure everything is: what the options change, which verdicts are open, what to measure')
+    .argument('<file>', 'cabinet file')
+    .option('--day <day>', 'only this day of the file')
+    .option('--option <option>', 'only this option of the file beside the cabinet as it stands')
+    .addOption(
+      new Option('--seed <number>', 'another number draws other samples')
+        .argParser((text) => wholeNumber(text, 0, 4_294_967_295))
+        .default(1),
+    )
+    .addOption(
+      new Option('--shares <sets>', 'also what inputs do together, from so many more sets of runs')
+        .argParser((text) => wholeNumber(text, 0, 64))
+        .default(0),
+    )
+    .option('--svg <out>', 'draw it as an SVG picture into this file; - prints it')
+    .option('--json', 'print all of it as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption(128))
+    .addOption(workersOption())
+    .addHelpText(
+      'after',
+      help('spread cabinet.yaml', 'spread cabinet.yaml --samples 512 --option quiet', 'spread cabinet.yaml --shares 6'),
+    )
+    .action((file: string, options: SpreadOptions) =>
+      act(import('./commands/spread.ts').then(({ spread }) => spread(file, options, io))),
+    );
+}
+
 /** What a job file comes to. */
 function addJob(program: Command, io: Io, act: Act): void {
   program
@@ -363,10 +397,10 @@ function unitsOption(): Option {
   return new Option('--units <system>', 'units to print in').choices(['metric', 'imperial']).default('metric');
 }
 
-function samplesOption(): Option {
+function samplesOption(usual = 24): Option {
   return new Option('--samples <count>', 'how many times to vary the uncertain inputs')
     .argParser((text) => wholeNumber(text, 0, 10_000))
-    .default(24);
+    .default(usual);
 }
 
 function workersOption(): Option {

@@ -85,10 +85,15 @@ export interface Numbers {
 }
 
 /** Numbers of all days and of what no day changes: for samples and remedies, of which nobody asks the steps. */
-export function numbersOfDays(cabinet: Cabinet, trades: readonly Trade[] = allTrades, run: RunDay = runDay): Numbers {
+export function numbersOfDays(
+  cabinet: Cabinet,
+  trades: readonly Trade[] = allTrades,
+  run: RunDay = runDay,
+  days: readonly string[] = Object.keys(cabinet.days),
+): Numbers {
   const numbers = { values: {}, limits: {}, unknown: [] };
   addNumbers(numbers, ofCabinet(cabinet, trades), STANDING);
-  for (const day of Object.keys(cabinet.days)) addNumbers(numbers, ofDay(run(cabinet, day), trades), day);
+  for (const day of days) addNumbers(numbers, ofDay(run(cabinet, day), trades), day);
   return numbers;
 }
 

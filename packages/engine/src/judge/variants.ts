@@ -18,6 +18,8 @@ export interface Variant {
   readonly edits: readonly Edit[];
   /** Then these numbers of the resolved cabinet are replaced, by path. */
   readonly inputs: Readonly<Record<string, number>>;
+  /** Days to run; all of the file unless given. */
+  readonly days?: readonly string[];
 }
 
 export interface Outcome extends Numbers {
@@ -48,13 +50,13 @@ export function variantRunner(source: CabinetSource, trades?: readonly Trade[]):
     read.set(key, cabinet);
     return cabinet;
   };
-  return ({ edits, inputs }) => {
+  return ({ edits, inputs, days }) => {
     const base = cabinetOf(edits);
     if (typeof base === 'string') return { values: {}, limits: {}, unknown: [], fault: base };
     try {
       const cabinet = setInputs(base, inputs);
       // Inputs are sampled all together: no two of those days are alike.
-      return numbersOfDays(cabinet, trades, Object.keys(inputs).length === 0 ? once : runDay);
+      return numbersOfDays(cabinet, trades, Object.keys(inputs).length === 0 ? once : runDay, days);
     } catch (error) {
       // Far samples of several inputs together may make a network that no day can be run on; that is an answer, not an end.
       return { values: {}, limits: {}, unknown: [], fault: error instanceof Error ? error.message : String(error) };

@@ -16,6 +16,7 @@ import { verdictOf } from '../judge/verdict.ts';
 import type { Limit, Trade } from '../trades/measure.ts';
 import { type BestFor, bestFor } from './best-for.ts';
 import { type PriceRange, priceDifference } from './price-difference.ts';
+import { smallestDifference } from './smallest-difference.ts';
 import { type SummaryRow, summaryOf } from './summary.ts';
 import { type Want, wantRules } from './wants.ts';
 
@@ -200,7 +201,8 @@ function rowsOf(runs: readonly Run[]): Row[] {
     const cells = Object.fromEntries(present.map((run) => [run.id, cellOf(run, id)]));
     const values = present.flatMap(({ id: sheet }) => cells[sheet]!.value ?? []);
     const spread = Math.max(...values) - Math.min(...values);
-    const differs = values.length > 0 && (spread > smallestDifference(measure, values) || present.length < runs.length);
+    const differs =
+      values.length > 0 && (spread > smallestDifference(measure.unit, values) || present.length < runs.length);
     const { better } = measure;
     const top = better === undefined ? undefined : better === 'lower' ? Math.min(...values) : Math.max(...values);
     return {
@@ -221,17 +223,12 @@ function rowsOf(runs: readonly Run[]): Row[] {
           : present
               .filter(
                 ({ id: sheet }) =>
-                  Math.abs((cells[sheet]!.value ?? Number.NaN) - top) <= smallestDifference(measure, values),
+                  Math.abs((cells[sheet]!.value ?? Number.NaN) - top) <= smallestDifference(measure.unit, values),
               )
               .map(({ id: sheet }) => sheet),
       differs: differs && (measure.compared === true || measure.limit !== undefined),
     };
   });
-}
-
-/** Nobody notices 0.05 K, or 1 % of anything else. */
-function smallestDifference({ unit }: DayMeasure, values: readonly number[]): number {
-  return unit.startsWith('temperature') ? 0.05 : 0.01 * Math.max(...values.map(Math.abs), 1e-12);
 }
 
 function cellOf({ measures, outcomes }: Run, id: string): Cell {
