@@ -58,7 +58,7 @@ export const checks: readonly OutsideCheck[] = [
     () => partsInLength(2.5, 0.61, 0.0032),
   ),
   check(
-    'pinwheel of five parts in 3 × 3: fits, but is no guillotine pattern',
+    'pinwheel of five parts in 3 × 3, none turned: fits, but is no guillotine pattern',
     'sheetsFor',
     'definition of the guillotine cut, textbook counterexample',
     'second-hand',
@@ -74,7 +74,7 @@ export const checks: readonly OutsideCheck[] = [
           { length: 1, width: 2 },
           { length: 1, width: 1 },
         ],
-        { length: 3, width: 3, trim: 0, kerf: 0, turned: true },
+        { length: 3, width: 3, trim: 0, kerf: 0, turned: false },
       ).planned,
   ),
   check(

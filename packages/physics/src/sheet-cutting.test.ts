@@ -29,7 +29,7 @@ describe('parts in a length', () => {
 });
 
 describe('sheets', () => {
-  it('exact: the pinwheel of four 2 × 1 round a 1 × 1 fills a 3 × 3 sheet, but no saw can cut it: two sheets', () => {
+  it('exact: the pinwheel of four 2 × 1 round a 1 × 1 fills a 3 × 3 sheet, but with none turned no saw can cut it: two sheets', () => {
     const parts: SheetPart[] = [
       { length: 2, width: 1 },
       { length: 2, width: 1 },
@@ -37,7 +37,7 @@ describe('sheets', () => {
       { length: 1, width: 2 },
       { length: 1, width: 1 },
     ];
-    expect(sheetsFor(parts, sheet(3, 3))).toMatchObject({ atLeast: 1, planned: 2, tooLarge: [] });
+    expect(sheetsFor(parts, sheet(3, 3, false))).toMatchObject({ atLeast: 1, planned: 2, tooLarge: [] });
   });
 
   it('exact: the kerf costs the fourth of four parts, and with it a sheet', () => {

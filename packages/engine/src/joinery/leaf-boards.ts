@@ -14,7 +14,7 @@ const THINNEST_EDGE = 0.008;
 /** Cup hinge: hole of 35 mm, 12 mm deep, its edge 4.5 mm from that of the leaf (3 to 6 mm), so that its middle is at 22 mm. */
 const CUP = { diameter: 0.035, depth: 0.012, middle: 0.022, left: 0.003 } as const;
 /** Plate of the hinge on the side: two screws 32 mm apart, 37 mm behind the front edge or the leaf in it; common practice. */
-const PLATE = { apart: 0.032, from: 0.037, pilot: 0.005, depth: 0.011 } as const;
+const PLATE = { apart: 0.032, from: 0.037, pilot: 0.005, depth: 0.011, left: 0.003 } as const;
 
 /** Two ways along a face, and the one out of it with its sign. */
 const faceAxes: Readonly<
@@ -207,7 +207,7 @@ export function platePilots(
       Math.abs((hinge === 'left' ? place.to[0] : place.from[0]) - edge) < 1e-4 &&
       hinges.every((z) => z > place.from[2] && z < place.to[2]) &&
       isWood(cabinet, { material: board, density: densityOf(cabinet, of, board), thickness: nominal }) &&
-      thickness > PLATE.depth,
+      thickness > 2 * PLATE.left,
   );
   const holder = boards[at];
   if (holder === undefined) return undefined;
@@ -222,7 +222,7 @@ export function platePilots(
           at: [y, z + half * PLATE.apart - holder.place.from[2]],
           diameter: PLATE.pilot,
         },
-        depth: PLATE.depth,
+        depth: Math.min(PLATE.depth, holder.thickness - PLATE.left),
         side,
         what: `hinge plate of ${id}`,
       }),

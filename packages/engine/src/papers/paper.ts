@@ -27,7 +27,13 @@ export interface PaperInput {
 
 /** Sheets that are written, or one that is drawn. */
 export type Part =
-  | { readonly kind: 'written'; readonly blocks: readonly Block[] }
+  | {
+      readonly kind: 'written';
+      readonly blocks: readonly Block[];
+      /** With a title of its own it begins a new sheet, and holds drawings to this scale. */
+      readonly title?: string;
+      readonly scale?: string;
+    }
   | {
       readonly kind: 'drawn';
       readonly title: string;

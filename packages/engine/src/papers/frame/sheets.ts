@@ -18,7 +18,11 @@ export function sheetsOf(paper: Paper, content: PaperContent, input: PaperInput)
   const before: Part = { kind: 'written', blocks: basis(paper, content, source.origins) };
   const bodies = together([before, ...content.parts]).flatMap((part): Body[] =>
     part.kind === 'written'
-      ? flow(part.blocks, area).map((items) => ({ items, title: paper.title }))
+      ? flow(part.blocks, area).map((items) => ({
+          items,
+          title: part.title ?? paper.title,
+          ...(part.scale === undefined ? {} : { scale: part.scale, drawn: true as const }),
+        }))
       : [
           {
             items: [{ role: 'figure', says: part.says, marks: part.marks }],
@@ -58,7 +62,7 @@ function together(parts: readonly Part[]): readonly Part[] {
   const joined: Part[] = [];
   for (const part of parts) {
     const last = joined.at(-1);
-    if (part.kind === 'written' && last?.kind === 'written')
+    if (part.kind === 'written' && part.title === undefined && last?.kind === 'written' && last.title === undefined)
       joined[joined.length - 1] = { kind: 'written', blocks: [...last.blocks, ...part.blocks] };
     else joined.push(part);
   }

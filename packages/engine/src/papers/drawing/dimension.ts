@@ -1,0 +1,87 @@
+// Running dimensions from one datum: ISO 129-1, superimposed. One line with a circle at its origin, an arrow at each value, and the
+// value written beside its extension line so that it is read from below or from the right; values that would collide move apart.
+
+import { circle, line, type Mark, outline, type Point, text } from '../frame/mark.ts';
+import { labelPlaces } from '../label-places.ts';
+
+/** 1.8 mm high figures. */
+export const FIGURES = 2.5;
+/** Least distance of two values, mm. */
+const APART = 3;
+const ARROW = { length: 2.2, half: 0.4 } as const;
+
+export interface Stop {
+  /** Along the dimension line, mm on the paper. */
+  readonly at: number;
+  readonly words: string;
+}
+
+export interface Running {
+  /** Where the datum is on the paper: its place along the line, and the line's own place across it. */
+  readonly origin: number;
+  readonly across: number;
+  /** From where extension lines come. */
+  readonly from: number;
+  readonly stops: readonly Stop[];
+  /** Values stand this far beyond the line, on the side away from the drawing; below 0 for above or left of it. */
+  readonly beyond: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** A dimension line below or above a drawing. */
+export function level(running: Running): readonly Mark[] {
+  return drawn(running, (along, across) => [along, across], -90);
+}
+
+/** A dimension line to the left or right of a drawing. */
+export function upright(running: Running): readonly Mark[] {
+  return drawn(running, (along, across) => [across, along], 0);
+}
+
+function drawn(
+  { origin, across, from, stops, beyond, low, high }: Running,
+  at: (along: number, across: number) => Point,
+  turn: number,
+): readonly Mark[] {
+  if (stops.length === 0) return [];
+  const sign = Math.sign(beyond);
+  const places = labelPlaces(
+    stops.map((stop) => stop.at),
+    APART,
+    low,
+    high,
+  );
+  const ends = stops.map((stop) => stop.at);
+  const furthest = [Math.min(origin, ...ends), Math.max(origin, ...ends)] as const;
+  const value = across + beyond;
+  return [
+    line('thin', at(furthest[0], across), at(furthest[1], across)),
+    circle(at(origin, across), 0.9, 'thin', 'paper'),
+    ...stops.flatMap(({ at: along, words }, index): Mark[] => {
+      const place = places[index]!;
+      const towards = Math.sign(along - origin);
+      // Read from the right, text that goes upwards on the paper stands left of its base line.
+      const middle = place + FIGURES * 0.36;
+      return [
+        line('thin', at(along, from + sign), at(along, across + sign * 0.8), at(place, value - sign * 0.6)),
+        ...(towards === 0 ? [] : [arrow(along, across, towards, at)]),
+        text(at(middle, value), words, FIGURES, {
+          align: (turn === 0) === sign > 0 ? 'left' : 'right',
+          ...(turn === 0 ? {} : { turn }),
+        }),
+      ];
+    }),
+  ];
+}
+
+function arrow(along: number, across: number, towards: number, at: (along: number, across: number) => Point): Mark {
+  const back = along - towards * ARROW.length;
+  return outline([at(along, across), at(back, across - ARROW.half), at(back, across + ARROW.half)], 'thin', 'ink');
+}
+
+/** Places that matter, each once, in order. */
+export function distinct(values: readonly number[]): readonly number[] {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted.filter((value, at) => at === 0 || value - sorted[at - 1]! > 5e-5);
+}

@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import { readCabinet } from '../../cabinet/read-cabinet.ts';
+import { constructionOf } from '../../joinery/construction.ts';
+import { drawingArea, type FormatName, formats, marksOf, type Page } from '../frame/page.ts';
+import { textWidth } from '../frame/text-width.ts';
+import type { Angle, Paper, PaperInput } from '../paper.ts';
+import { makePaper } from '../papers.ts';
+import { boards } from './boards.ts';
+import { cutList } from './cut-list.ts';
+import { lotPlans, sheetPlans } from './sheet-plans.ts';
+import { mm } from './words.ts';
+
+/** As many bays and machines as one likes, one above another, with shelves in grooves and a wooden door. */
+function inputOf(machines: number, more: { angle?: Angle; format?: FormatName } = {}): PaperInput {
+  const bay = (at: number): string => `b${at}: { z: ${at * 518} mm to ${at * 518 + 500} mm }`;
+  const all = Array.from({ length: machines }, (_, at) => at);
+  const text = `stillair: 1
+title: A tower of ${machines}
+cabinet: { inside: 600 mm x 560 mm x ${machines * 518 - 18} mm, made-of: plywood 18 mm, door: { made-of: plywood 18 mm } }
+bays: { ${all.map(bay).join(', ')} }
+shelves: { ${all
+    .slice(1)
+    .map((at) => `s${at}: { between: [b${at - 1}, b${at}], joint: ${at % 2 === 0 ? 'pins' : 'housing'} }`)
+    .join(', ')} }
+machines: { ${all.map((at) => `m${at}: { kind: fixed bed 120, bay: b${at} }`).join(', ')} }
+air: { in: { from: room, to: b0, hole: 80 mm round }, out: { from: b${machines - 1}, to: room, parts: [{ fan: axial 92 mm quiet }] } }
+days: { usual: {} }
+`.replace('shelves: {  }\n', '');
+  const answer = readCabinet('tower.yaml', text);
+  if (!answer.ok) throw new Error(answer.complaints.map(({ what }) => what).join('\n'));
+  const source = { file: 'tower.yaml', text, cabinet: answer.cabinet, origins: answer.origins };
+  return { source, version: '0.1.0', units: 'metric', angle: 'first', format: 'a4', ...more };
+}
+
+/** Texts that reach out of the frame of their page. */
+function outside({ items, width, height }: Page, format: FormatName): string[] {
+  const frame = { left: 20, right: 200, top: 10, bottom: formats[format].height - 10 };
+  return marksOf({ items, width, height }).flatMap((mark) => {
+    if (mark.kind !== 'text') return [];
+    const long = textWidth(mark.text, mark.size, mark.bold);
+    const before = mark.align === 'right' ? long : mark.align === 'middle' ? long / 2 : 0;
+    const upright = mark.turn === -90;
+    const [x, y] = mark.at;
+    const [left, right] = upright ? [x - mark.size, x] : [x - before, x - before + long];
+    const [top, bottom] = upright ? [y + before - long, y + before] : [y - 0.73 * mark.size, y];
+    return left < frame.left - 0.1 || right > frame.right + 0.1 || top < frame.top - 0.1 || bottom > frame.bottom + 0.1
+      ? [`${mark.text} at ${mark.at.join(', ')}`]
+      : [];
+  });
+}
+
+const wordsOf = (pages: readonly Page[]): string[] =>
+  pages.flatMap((page) => marksOf(page).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])));
+
+const all: readonly Paper[] = [cutList, sheetPlans, boards];
+
+describe('the joiner’s papers', () => {
+  it.each([1, 2, 5, 12])(
+    'property: stand %d machines: no word lies outside the frame, on A4 or Letter',
+    async (machines) => {
+      for (const format of ['a4', 'letter'] as const) {
+        const input = inputOf(machines, { format });
+        for (const paper of all) {
+          const { pages } = await makePaper(paper, input);
+          expect(pages.flatMap((page) => outside(page, format))).toEqual([]);
+          expect(drawingArea(format).height).toBeGreaterThan(200);
+        }
+      }
+    },
+  );
+
+  it('property: each cut stands in the table of its board and on its dimension lines, from one datum', async () => {
+    const input = inputOf(3);
+    const { boards: parts } = constructionOf(input.source.cabinet);
+    const { pages } = await makePaper(boards, input);
+    for (const part of parts) {
+      const own = pages.filter((page) => wordsOf([page]).includes(`${part.mark} ${part.name}`));
+      const said = new Set(wordsOf(own).map((words) => words.trim()));
+      expect(said).toContain(mm(part.u));
+      expect(said).toContain(mm(part.v));
+      for (const { shape } of part.cuts)
+        for (const place of shape.kind === 'round' ? shape.at : [...shape.from, ...shape.to])
+          if (place > 1e-4) expect(said, `${part.name}: ${place}`).toContain(mm(place));
+    }
+  });
+
+  it('exact: every board lies on one sheet of its lot, and the sheet says its mark', async () => {
+    const input = inputOf(4);
+    const { pages } = await makePaper(sheetPlans, input);
+    const said = wordsOf(pages);
+    for (const { lot, plan } of lotPlans(input.source.cabinet)) {
+      expect(plan.tooLarge).toEqual([]);
+      for (const { part } of lot.parts) expect(said.filter((words) => words === part.mark).length).toBeGreaterThan(0);
+    }
+  });
+
+  it('exact: a board larger than any sheet is asked for, not drawn', async () => {
+    const { missing } = await makePaper(sheetPlans, inputOf(12));
+    expect(missing.join('\n')).toMatch(/fits no sheet of plywood/);
+  });
+});
