@@ -263,6 +263,7 @@ const leftOut: Readonly<Record<string, readonly [DefaultName, KindName] | string
   'costs.filter-life': '1000 h (400 to 2500 h)',
   'costs.carbon-life': '320 h (200 to 500 h)',
   'costs.times': 'what a year costs is not told',
+  search: 'fans, filters, carbon, ducts, holes, thermostats, lamps and every option; said to be assumed',
   care: 'common practice, as "stillair care" lists it',
   'carcasses.*.title': 'its id',
   'carcasses.*.opening': 'as wide and high as its inside',

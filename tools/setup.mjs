@@ -87,7 +87,9 @@ function bundle(say) {
 function buildPage(say) {
   const folder = join(root, 'packages/workbench');
   const page = join(folder, 'dist/index.html');
-  const inputs = ['package.json', 'vite.config.ts', 'file-schema.ts', 'offline.ts', 'index.html'].map((name) => modified(join(folder, name)));
+  const inputs = ['package.json', 'vite.config.ts', 'file-schema.ts', 'offline.ts', 'index.html'].map((name) =>
+    modified(join(folder, name)),
+  );
   const sources = ['workbench', 'engine', 'physics'].map((name) =>
     newest(join(root, 'packages', name, 'src'), /\.(?:tsx?|css)$/),
   );

@@ -78,6 +78,7 @@ export { type Fill, type LineKind, lineLooks, type Mark as SheetMark, type TextM
 export { type Cells, type FormatName, formatNames, type Item, type Page } from './papers/frame/page.ts';
 export { GREY, INK, onCircle, pageSvg, SHADE } from './papers/frame/page-svg.ts';
 export { textWidth } from './papers/frame/text-width.ts';
+export { frontPicture } from './papers/front-picture.ts';
 export {
   type Angle,
   angles,
@@ -120,6 +121,13 @@ export type { Miss, PareOptions, PareRow, Paring } from './studies/pare.ts';
 export { pare } from './studies/pare.ts';
 export type { EvaluateFaults, FaultOutcome, FaultTask } from './studies/run-fault.ts';
 export { faultRunner } from './studies/run-fault.ts';
+export { withFree } from './studies/search/free-words.ts';
+export type { EvaluateSearch, SearchOutcome, SearchTask } from './studies/search/run-search.ts';
+export { searchRunner } from './studies/search/run-search.ts';
+export type { SearchOptions, SearchProgress } from './studies/search/search.ts';
+export { SEARCH_MOST, search } from './studies/search/search.ts';
+export type { NextStep, SearchStudy, SearchVariant } from './studies/search/search-study.ts';
+export type { CloseLimit, NamedLimit, Undone } from './studies/search/why.ts';
 export type { AgainstAssumed, Settling } from './studies/settling.ts';
 export type { Severity } from './studies/severity.ts';
 export { severities } from './studies/severity.ts';
@@ -131,6 +139,8 @@ export type { SpreadOptions, SpreadStudy } from './studies/spread/spread.ts';
 export { SPREAD_SAMPLES, spread } from './studies/spread/spread.ts';
 export type { TotalShare, TotalShares } from './studies/spread/total-shares.ts';
 export type { SummaryCell, SummaryRow } from './studies/summary.ts';
+export type { Want, WantRule } from './studies/wants.ts';
+export { wantRules } from './studies/wants.ts';
 export { type Part as MachinePart, stackHeight } from './trades/machine-solids.ts';
 export {
   type DayRun,

@@ -33,6 +33,7 @@ it.each([
   'faults',
   'spread',
   'pare',
+  'search',
   'papers',
   'explain',
   'day',

@@ -69,6 +69,20 @@ describe('the built stillair', () => {
     expect(together!.stdout).toBe(alone!.stdout);
   });
 
+  it('search: gives the same bytes with two threads as with none', () => {
+    const free = [
+      '--free',
+      'air.exhaust.parts.1.speed=[50 %, 60 %, 70 %, 80 %, 90 %]',
+      '--free',
+      'air.intake.hole=[60 mm round, 100 mm round]',
+    ];
+    const [alone, spread] = ['1', '2'].map((workers) =>
+      stillair('search', hall, '--want', 'quiet', 'cheap', ...free, '--json', '--samples', '4', '--workers', workers),
+    );
+    expect(alone!.stderr).toBe('');
+    expect(spread!.stdout).toBe(alone!.stdout);
+  });
+
   it('pare: takes parts out', () => {
     const { status, stdout } = stillair('pare', hall, '--samples', '0');
     expect(status).toBe(0);

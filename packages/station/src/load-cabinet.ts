@@ -10,8 +10,13 @@ export async function loadCabinet(file: string, command: string, io: Io): Promis
     io.err(`stillair ${command}: cannot read ${file}: ${reading.problem}`);
     return undefined;
   }
-  const answer = readCabinet(file, reading.text);
-  if (answer.ok) return { file, text: reading.text, cabinet: answer.cabinet, origins: answer.origins };
+  return readSource(file, reading.text, io);
+}
+
+/** The same of a text that is at hand. */
+export function readSource(file: string, text: string, io: Io): ReadSource | undefined {
+  const answer = readCabinet(file, text);
+  if (answer.ok) return { file, text, cabinet: answer.cabinet, origins: answer.origins };
   const { complaints } = answer;
   io.err(complaints.map(formatComplaint).join('\n\n'));
   io.err(`\n${complaints.length === 1 ? '1 fault' : `${complaints.length} faults`} in ${file}; nothing was computed.`);

@@ -6,7 +6,7 @@ import { progressLine } from './progress.ts';
 /** What every such study of the engine is given. */
 export interface StudyHooks<Evaluate> {
   readonly evaluate: Evaluate;
-  readonly progress: (done: number, all: number) => void;
+  readonly progress: (done: number, all: number, more?: string) => void;
   readonly stop: () => boolean;
 }
 

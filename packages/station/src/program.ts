@@ -16,6 +16,7 @@ import type { PareOptions } from './commands/pare.ts';
 import type { PartsOptions } from './commands/parts.ts';
 import type { ShutOffCommandOptions } from './commands/shut-off.ts';
 import type { SpreadOptions } from './commands/spread.ts';
+import type { SearchOptions } from './commands/search.ts';
 import type { WorkbenchOptions } from './commands/workbench.ts';
 import type { ExitCode, Io } from './io.ts';
 import { hanging } from './text.ts';
@@ -53,6 +54,7 @@ function describeProgram(io: Io, act: Act): Command {
   addTrials(program, io, act);
   addSpread(program, io, act);
   addPapers(program, io, act);
+  addSearch(program, io, act);
   addJob(program, io, act);
   addRunning(program, io, act);
   addCare(program, io, act);
@@ -254,6 +256,47 @@ function addSpread(program: Command, io: Io, act: Act): void {
     )
     .action((file: string, options: SpreadOptions) =>
       act(import('./commands/spread.ts').then(({ spread }) => spread(file, options, io))),
+    );
+}
+
+/** Commands that look for something better than what was thought of. */
+function addSearch(program: Command, io: Io, act: Act): void {
+  program
+    .command('search')
+    .description('finds the variant that keeps every limit and is best by what you want, or the front of the best')
+    .argument('<file>', 'cabinet file; its search: says what may change')
+    .addOption(
+      new Option('--want <wants...>', 'what to look for; several give a front')
+        .choices(['quiet', 'cheap', 'cool', 'clean', 'still'])
+        .makeOptionMandatory(),
+    )
+    .option('--free <path=values...>', 'what else may change, such as "air.exhaust.parts.0.speed=[60 %, 80 %]"')
+    .addOption(
+      new Option('--most <count>', 'variants to run at most')
+        .argParser((text) => wholeNumber(text, 1, 100_000))
+        .default(400),
+    )
+    .addOption(
+      new Option('--seed <number>', 'another seed searches another way')
+        .argParser((text) => wholeNumber(text, 0, 1e9))
+        .default(1),
+    )
+    .option('--write [option]', 'add the winner to the file as an option of this name')
+    .option('--svg <out>', 'draw what was run as an SVG picture into this file; - prints it')
+    .option('--json', 'print all of it as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addOption(workersOption())
+    .addHelpText(
+      'after',
+      help(
+        'search cabinet.yaml --want quiet',
+        'search cabinet.yaml --want quiet cheap --svg front.svg',
+        'search cabinet.yaml --want cool --free "air.in.hole=[60 mm round, 90 mm round]"',
+      ),
+    )
+    .action((file: string, options: SearchOptions) =>
+      act(import('./commands/search.ts').then(({ search }) => search(file, options, io))),
     );
 }
 

@@ -1,4 +1,4 @@
-// A worker thread that runs variants, or faults, of the one cabinet file it was started with.
+// A worker thread that runs variants, faults or a search's variants of the one cabinet file it was started with.
 
 import { parentPort, workerData } from 'node:worker_threads';
 import {
@@ -6,17 +6,21 @@ import {
   type FaultTask,
   faultRunner,
   type Outcome,
+  type SearchOutcome,
+  type SearchTask,
+  searchRunner,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
 import type { Answer } from './pool.ts';
 import type { WorkerStart } from './workers.ts';
 
-type Task = Variant | FaultTask;
-type Result = Outcome | FaultOutcome;
+type Task = Variant | FaultTask | SearchTask;
+type Result = Outcome | FaultOutcome | SearchOutcome;
 
 const { runs, source } = workerData as WorkerStart;
-const run = (runs === 'faults' ? faultRunner(source) : variantRunner(source)) as (task: Task) => Result;
+const runners = { variants: variantRunner, faults: faultRunner, search: searchRunner };
+const run = runners[runs](source) as (task: Task) => Result;
 
 parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: Task }) => {
   parentPort?.postMessage(answer(id, task));

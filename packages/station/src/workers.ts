@@ -6,10 +6,14 @@ import {
   type CabinetSource,
   type Evaluate,
   type EvaluateFaults,
+  type EvaluateSearch,
   type FaultOutcome,
   type FaultTask,
   faultRunner,
   type Outcome,
+  type SearchOutcome,
+  type SearchTask,
+  searchRunner,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
@@ -45,6 +49,11 @@ export interface FaultEvaluator {
   readonly close: () => Promise<void>;
 }
 
+export interface SearchEvaluator {
+  readonly evaluate: EvaluateSearch;
+  readonly close: () => Promise<void>;
+}
+
 export interface EvaluatorOptions {
   /** Threads; 0 or 1 runs everything in this one. Unless given: one a core, and only for work that is worth them. */
   readonly workers?: number | undefined;
@@ -55,7 +64,7 @@ export interface EvaluatorOptions {
 
 /** What a worker is started with: which tasks it is given, and the file that they are of. */
 export interface WorkerStart {
-  readonly runs: 'variants' | 'faults';
+  readonly runs: 'variants' | 'faults' | 'search';
   readonly source: CabinetSource;
 }
 
@@ -65,6 +74,10 @@ export function openEvaluator(source: CabinetSource, options: EvaluatorOptions):
 
 export function openFaultEvaluator(source: CabinetSource, options: EvaluatorOptions): FaultEvaluator {
   return openSpread<FaultTask, FaultOutcome>({ runs: 'faults', source }, faultRunner(source), options);
+}
+
+export function openSearchEvaluator(source: CabinetSource, options: EvaluatorOptions): SearchEvaluator {
+  return openSpread<SearchTask, SearchOutcome>({ runs: 'search', source }, searchRunner(source), options);
 }
 
 type Batch<Task, Result> = (

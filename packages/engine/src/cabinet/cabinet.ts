@@ -11,6 +11,7 @@ import type { Joinery } from './joinery.ts';
 import type { Camera, Light } from './light.ts';
 import type { Mains, Power } from './power.ts';
 import type { Protection } from './protection.ts';
+import type { SearchPlan } from './search-spec.ts';
 import type { CabinetSound, Muffler } from './sound.ts';
 import type { Standing, Structure } from './structure.ts';
 
@@ -438,6 +439,8 @@ export interface Cabinet {
   /** How often the person wants parts looked after, in place of common practice. */
   readonly care: OwnCare;
   readonly options: Readonly<Record<string, Option>>;
+  /** What a search may change; absent when the file does not say. */
+  readonly search?: SearchPlan;
   readonly fit: Fit;
   readonly fittings: Fittings;
   readonly joinery: Joinery;

@@ -9,41 +9,46 @@ import type { Located } from './shape-complaints.ts';
 import { type FilePath, type SourceTree, sourceTree } from './source-tree.ts';
 import type { YamlDocument } from './yaml-document.ts';
 
-interface WrittenOption {
-  readonly id: string;
+/** Edits that the file speaks of without doing them: an option, or a value that a search may try. */
+export interface WrittenEdits {
+  /** How a complaint begins: `with option "quiet"`. */
+  readonly says: string;
+  readonly path: FilePath;
   readonly edits: readonly Edit[];
   readonly placeOf: (edit: number, kind: Change['kind'], path: string) => Span;
 }
 
-/** Complaints that an option would cause and that the file has not without it; each points at the option's change. */
-export function checkOptions(
+/** Sections that speak of edits: what is wrong in them has been told once. */
+const SPEAKING: readonly unknown[] = ['options', 'search'];
+
+/** Complaints that edits would cause and that the file has not without them; each points at the change. */
+export function checkEdits(
   source: YamlDocument,
-  base: SourceTree,
+  written: readonly WrittenEdits[],
   known: readonly Located[],
   understand: (tree: SourceTree) => readonly Located[],
 ): readonly Located[] {
   const before = new Set(known.map(keyOfComplaint));
-  return writtenOptions(base).flatMap(({ id, edits, placeOf }) => {
-    const path: FilePath = ['options', id];
+  return written.flatMap(({ says, path, edits, placeOf }) => {
     const changes = changesOf(edits, placeOf);
     const edited = applyChanges(source, changes);
     if (edited.complaints.length > 0) return edited.complaints.map((complaint) => ({ path, complaint }));
     const tree = sourceTree(edited.document, edited.inserted);
     const caused = understand(tree).filter(
-      (located) => located.path[0] !== 'options' && !before.has(keyOfComplaint(located)),
+      (located) => !SPEAKING.includes(located.path[0]) && !before.has(keyOfComplaint(located)),
     );
     return caused.map(({ complaint }) => {
       const own = changes.some(
         ({ where }) => where.line === complaint.where.line && where.column === complaint.where.column,
       );
       const where = own ? complaint.where : (changes.at(-1)?.where ?? complaint.where);
-      return { path, complaint: { ...complaint, what: `with option "${id}", ${complaint.what}`, where } };
+      return { path, complaint: { ...complaint, what: `${says}, ${complaint.what}`, where } };
     });
   });
 }
 
 /** Where the edits of an option stand, if these edits are those of an option of the file. */
-export function placeOfOption(tree: SourceTree, edits: readonly Edit[]): WrittenOption['placeOf'] | undefined {
+export function placeOfOption(tree: SourceTree, edits: readonly Edit[]): WrittenEdits['placeOf'] | undefined {
   const wanted = JSON.stringify(edits);
   return writtenOptions(tree).find((option) => JSON.stringify(option.edits) === wanted)?.placeOf;
 }
@@ -53,7 +58,7 @@ function keyOfComplaint({ path, complaint: { code, what } }: Located): string {
 }
 
 /** Options whose shape is right; the others have been complained about. */
-function writtenOptions(tree: SourceTree): WrittenOption[] {
+export function writtenOptions(tree: SourceTree): WrittenEdits[] {
   const options = tree.plain['options'];
   return keysOf(options).flatMap((id) => {
     const written = (options as Record<string, unknown>)[id];
@@ -75,7 +80,7 @@ function writtenOptions(tree: SourceTree): WrittenOption[] {
       const index = (listed[edit] as Edit).remove?.indexOf(path) ?? 0;
       return tree.valueSpan([...at, index]);
     };
-    return [{ id, edits: listed, placeOf }];
+    return [{ says: `with option "${id}"`, path: ['options', id], edits: listed, placeOf }];
   });
 }
 

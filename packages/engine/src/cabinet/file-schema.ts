@@ -32,6 +32,7 @@ import {
 } from './part-schema.ts';
 import { powerSchema } from './power-schema.ts';
 import { protectionSchema } from './protection-schema.ts';
+import { searchSchema } from './search-schema.ts';
 import {
   choice,
   clock,
@@ -143,6 +144,7 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       care: later(() => careSchema()).optional(),
       options: later(() => mapOf(optionSchema(), 'changes that you think of', 'option')).optional(),
       joinery: later(joinerySchema).optional(),
+      search: later(() => searchSchema()).optional(),
       fittings: later(() =>
         mapOf(fittingPartSchema(), 'tools, cables, mounts and whatever else needs a place', 'fitting'),
       ).optional(),

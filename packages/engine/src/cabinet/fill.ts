@@ -22,6 +22,7 @@ import { fillPower } from './fill-power.ts';
 import { fillPrices } from './fill-prices.ts';
 import { fillProtection } from './fill-protection.ts';
 import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
+import { fillSearch } from './fill-search.ts';
 import { fillSound, shellLayers } from './fill-sound.ts';
 import { fillStructure } from './fill-structure.ts';
 import { createLedger, type Ledger } from './ledger.ts';
@@ -57,6 +58,7 @@ export function fillCabinet(
   const people = fillPeople(spec, ledger, inside);
   const machines = fillMachines(spec, ledger);
   const heats = fillHeats(spec, ledger);
+  const search = fillSearch(spec);
   const cabinet: Cabinet = {
     title: spec.title ?? 'Cabinet',
     currency,
@@ -84,6 +86,7 @@ export function fillCabinet(
     carcasses: fillCarcasses(spec, ledger),
     care: spec.care ?? {},
     options: fillOptions(spec),
+    ...(search === undefined ? {} : { search }),
     fit: fillFit(spec, ledger),
     fittings: fillFittings(spec, ledger),
     joinery: fillJoinery(spec, Object.keys(carcass.doors), ledger),

@@ -10,9 +10,10 @@ import { checkDays, checkMachines, checkRegistries } from './check-days.ts';
 import { checkSpools } from './check-filament.ts';
 import { checkFittings } from './check-fittings.ts';
 import { checkLight } from './check-light.ts';
-import { checkOptions, placeOfOption } from './check-options.ts';
+import { checkEdits, placeOfOption, writtenOptions } from './check-options.ts';
 import { checkPower } from './check-power.ts';
 import { checkCosts, checkProtection } from './check-protection.ts';
+import { checkSearch, writtenValues } from './check-search.ts';
 import { checkSound } from './check-sound.ts';
 import { type Complaint, inFileOrder } from './complaint.ts';
 import { applyChanges } from './edit-document.ts';
@@ -42,8 +43,9 @@ export function readCabinet(file: string, text: string, edits: readonly Edit[] =
   const base = sourceTree(source);
   if (edits.length === 0) {
     const { spec, found } = understand(base);
-    const options = checkOptions(source, base, found, (tree) => understand(tree).found);
-    const complaints = [...found, ...options].map(({ complaint }) => complaint);
+    const written = [...writtenOptions(base), ...writtenValues(spec, base)];
+    const edits = checkEdits(source, written, found, (tree) => understand(tree).found);
+    const complaints = [...found, ...checkSearch(spec, base), ...edits].map(({ complaint }) => complaint);
     if (complaints.length > 0) return { ok: false, complaints: inFileOrder(complaints) };
     const filled = fillCabinet(spec as FileSpec, base);
     const care = careComplaints(filled.cabinet, base);

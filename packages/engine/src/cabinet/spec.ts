@@ -13,6 +13,7 @@ import type { JoinerySpec } from './joinery-schema.ts';
 import type { CameraKindSpec, CameraSpec, FinishSpec, LampKindSpec, LampPlaceSpec } from './light-spec.ts';
 import type { MainsSpec, PowerSpec } from './power.ts';
 import type { ProtectionSpec } from './protection-schema.ts';
+import type { SearchSpec } from './search-spec.ts';
 import type {
   BoardSoundSpec,
   FittingSoundSpec,
@@ -446,6 +447,7 @@ export interface FileSpec {
   readonly carcasses?: Maybe<Named<CarcassSpec>>;
   readonly care?: Maybe<CareSpec>;
   readonly options?: Maybe<Named<OptionSpec>>;
+  readonly search?: Maybe<SearchSpec>;
   readonly fittings?: Maybe<Named<FittingPartSpec>>;
   readonly joinery?: Maybe<JoinerySpec>;
 }
