@@ -269,14 +269,7 @@ export { type PackedBed, packedBedResistance } from './packed-bed.ts';
 export { draughtThreshold, partFilm, richardsonNumber } from './part-cooling.ts';
 export { doorSweep, narrowestOpening, turnedWidth, turningWidth } from './passage.ts';
 export { firePlume, PLUME_ENTRAINMENT, type Plume, roomPlume, virtualOrigin } from './plume.ts';
-export {
-  type JoinersWork,
-  joinersHours,
-  type PrintCost,
-  type PrintCostParts,
-  priceAt,
-  printCost,
-} from './print-cost.ts';
+export { type PrintCost, type PrintCostParts, printCost } from './print-cost.ts';
 export {
   besideBed,
   CREEP_MARGIN,

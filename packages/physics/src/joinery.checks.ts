@@ -1,10 +1,8 @@
 import { skinPanels } from './box-panels.ts';
 import { check, type OutsideCheck } from './outside-check.ts';
-import { joinersHours, priceAt } from './print-cost.ts';
 import { partsInLength, type SheetPart, sheetsFor } from './sheet-cutting.ts';
 
 const TRAP = 'trap of the joiner’s trade: the kerf is lost between parts';
-const TRADE = 'common practice of joiners';
 
 /** Length × width of ten pieces, by the OR-Library. */
 const gcut1: readonly (readonly [number, number])[] = [
@@ -33,8 +31,6 @@ function fullest(): number {
     }),
   );
 }
-
-const THREE_BAYS = { parts: 9, joints: 12, doors: 3, shelves: 2 };
 
 export const checks: readonly OutsideCheck[] = [
   check(
@@ -86,36 +82,6 @@ export const checks: readonly OutsideCheck[] = [
     'mm²',
     BEST / 6,
     () => BEST - fullest(),
-  ),
-  check(
-    'hours of three bays in single skin, 10 to 18',
-    'joinersHours',
-    TRADE,
-    'common practice, no source',
-    14,
-    'h',
-    4,
-    () => joinersHours(THREE_BAYS),
-  ),
-  check(
-    'hours of three bays in double skin, 18 to 30',
-    'joinersHours',
-    `${TRADE}, double skin`,
-    'common practice, no source',
-    24,
-    'h',
-    6,
-    () => joinersHours({ parts: 30, joints: 32, doors: 3, shelves: 4 }),
-  ),
-  check(
-    'four sheets at 95',
-    'priceAt',
-    'arithmetic of a bill',
-    'independent',
-    380,
-    'money',
-    1e-9,
-    () => 4 * priceAt(70, 120, 0.5),
   ),
   check(
     'outer back of a double-skinned box',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { joinersHours, priceAt, printCost } from './print-cost.ts';
+import { printCost } from './print-cost.ts';
 
 const base = {
   mass: 0.1,
@@ -26,17 +26,5 @@ describe('cost of a print', () => {
     expect(printCost({ ...base, mass: 0, electricity: 0, duration: 0 }).total).toBe(0);
     expect(() => printCost({ ...base, failures: 1 })).toThrow('1 - failures is 0');
     expect(() => printCost({ ...base, mass: -1 })).toThrow('mass is -1');
-  });
-});
-
-describe('hours and prices', () => {
-  it('exact: setting up alone takes three hours', () => {
-    expect(joinersHours({ parts: 0, joints: 0, doors: 0, shelves: 0 })).toBe(3);
-    expect(() => joinersHours({ parts: -1, joints: 0, doors: 0, shelves: 0 })).toThrow('parts is -1');
-  });
-
-  it('exact: a price lies between its ends', () => {
-    expect([0, 0.5, 1].map((position) => priceAt(10, 30, position))).toEqual([10, 20, 30]);
-    expect(() => priceAt(3, 2, 0)).toThrow('high - low is -1');
   });
 });

@@ -1,6 +1,6 @@
-// What a print and a cabinet cost: plain sums, kept in one place so that nothing is forgotten or counted twice.
+// What a print costs: plain sums, kept in one place so that nothing is forgotten or counted twice.
 
-import { mustBePositive, mustLieWithin, mustNotBeNegative } from './argument.ts';
+import { mustBePositive, mustNotBeNegative } from './argument.ts';
 
 /** A print's inputs; money in any one currency. */
 export interface PrintCost {
@@ -64,56 +64,4 @@ export function printCost(inputs: PrintCost): PrintCostParts {
   const once = filament + electricity + time;
   const total = once / (1 - failures);
   return { filament, electricity, time, failures: total - once, total };
-}
-
-/** What a joiner counts. */
-export interface JoinersWork {
-  readonly parts: number;
-  /** Metres of joint. */
-  readonly joints: number;
-  readonly doors: number;
-  readonly shelves: number;
-}
-
-/**
- * Hours of a joiner for a cabinet: h = 0.20 parts + 0.35 metres of joint + 0.5 doors + 0.25 shelves + 3.
- *
- * @param work - Numbers and metres, 0 or more.
- * @returns h. Real jobs lie between 0.75 and 1.5 of it: three bays take 10 to 18 h in single skin, 18 to 30 h in double.
- * @throws RangeError when a number is below 0.
- *
- * @remarks Valid: boards, one cabinet, an equipped workshop. Source: own rule of thumb. Checked: common practice, no source.
- *
- * @example Three bays in single skin: 9 parts, 12 m of joint, 3 doors, 2 shelves
- * ```ts
- * joinersHours({ parts: 9, joints: 12, doors: 3, shelves: 2 }); // => 11.0
- * ```
- */
-export function joinersHours({ parts, joints, doors, shelves }: JoinersWork): number {
-  for (const [name, value] of Object.entries({ parts, joints, doors, shelves }))
-    mustNotBeNegative('joinersHours', name, value);
-  return 0.2 * parts + 0.35 * joints + 0.5 * doors + 0.25 * shelves + 3;
-}
-
-/**
- * Where a price lies between its low and its high end.
- *
- * @param low - 0 or more.
- * @param high - Not below low.
- * @param position - 0 at the low end, 1 at the high one.
- * @returns Money.
- * @throws RangeError when an argument is nonsense.
- *
- * @remarks Valid: any. Source: straight line. Checked: exact.
- *
- * @example The middle
- * ```ts
- * priceAt(70, 120, 0.5); // => 95
- * ```
- */
-export function priceAt(low: number, high: number, position: number): number {
-  mustNotBeNegative('priceAt', 'low', low);
-  mustNotBeNegative('priceAt', 'high - low', high - low);
-  mustLieWithin('priceAt', 'position', position, 0, 1);
-  return low + position * (high - low);
 }

@@ -1,11 +1,11 @@
 // What the cabinet costs to buy and to build: whole sheets, everything else by the piece, and the hours.
 
-import { joinersHours } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { type BoardLot, type CutList, cutListOf, sheetsOf } from '../../joinery/cut-list.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { causes } from '../causes.ts';
 import type { Measure, Step } from '../measure.ts';
+import { joinersHours } from './joiners-hours.ts';
 import { budget } from './limits.ts';
 import { INVENTED, inMoney, middleOf } from './money.ts';
 

@@ -1,9 +1,10 @@
 // Carcasses that are thought of: what each costs all in, bought or built.
 
-import { joinersHours, type Panel, type SheetPart, sheetsFor, skinJoints, skinPanels } from '@stillair/physics';
+import { type Panel, type SheetPart, sheetsFor, skinJoints, skinPanels } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Carcass } from '../../cabinet/costs.ts';
 import type { Measure, Step } from '../measure.ts';
+import { joinersHours } from './joiners-hours.ts';
 import { INVENTED, inMoney, middleOf } from './money.ts';
 
 export function carcasses(cabinet: Cabinet): Measure[] {

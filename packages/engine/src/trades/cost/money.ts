@@ -1,8 +1,8 @@
 // Amounts of money: where each lies between its ends, and how it is said.
 
-import { priceAt } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { PriceRange } from '../../cabinet/costs.ts';
+import { priceAt } from './price-at.ts';
 
 export function middleOf({ costs }: Cabinet, { low, high }: PriceRange): number {
   return priceAt(low, high, costs.pricePosition);

@@ -1,59 +1,21 @@
 // What a day costs to run, and what one good part costs all in.
 
-import { printCost } from '@stillair/physics';
-import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { causes } from '../causes.ts';
-import { within } from '../course.ts';
-import { cabinetPower, powerOf } from '../draws.ts';
-import { keptWith } from '../kept.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { type Print, printsOf } from '../prints.ts';
-import { costOf } from '../tariff.ts';
 import { budget } from './limits.ts';
-import { INVENTED, inMoney, middleOf } from './money.ts';
+import { INVENTED, inMoney } from './money.ts';
+import { busyTime, electricity, filterRate, piecesOf } from './pieces.ts';
 
 export function running(run: DayRun): Measure[] {
   const prints = printsOf(run);
   return [...prints.map((print) => costOfPrint(run, prints, print)), ...dayCost(run, prints)];
 }
 
-/** Money for each second during which anything prints: particle filters and carbon by their lives. */
-function filterRate(cabinet: Cabinet): number {
-  const { paths, prices, costs } = cabinet;
-  return Object.entries(paths).reduce(
-    (sum, [id, { parts }]) =>
-      sum +
-      parts.reduce((of, { part }, at) => {
-        const price = prices[`paths.${id}.parts.${at}`];
-        if (price === undefined || (part !== 'filter' && part !== 'carbon')) return of;
-        return of + middleOf(cabinet, price) / (part === 'filter' ? costs.filterLife : costs.carbonLife);
-      }, 0),
-    0,
-  );
-}
-
-/** Time during which at least one machine prints, s. */
-function busyTime(prints: readonly Print[]): number {
-  const sorted = [...prints].sort((a, b) => a.start - b.start);
-  let [sum, until] = [0, Number.NEGATIVE_INFINITY];
-  for (const { start, end } of sorted) {
-    sum += Math.max(end - Math.max(start, until), 0);
-    until = Math.max(until, end);
-  }
-  return sum;
-}
-
-/** Electricity of the whole day, money. */
-function electricity(run: DayRun): number {
-  return keptWith(run.record, `electricity:${JSON.stringify(run.cabinet.power.tariff)}`, () =>
-    costOf(cabinetPower(run), run.cabinet.power.tariff),
-  );
-}
-
 function costOfPrint(run: DayRun, prints: readonly Print[], print: Print): Measure {
   const { cabinet } = run;
-  const { costs, currency, prices } = cabinet;
-  const { job, machineId, machine, start, end } = print;
+  const { currency } = cabinet;
+  const { job, machine } = print;
   const limit = budget(cabinet, 'print-cost');
   const shared = {
     trade: 'cost',
@@ -67,67 +29,46 @@ function costOfPrint(run: DayRun, prints: readonly Print[], print: Print): Measu
     weight: 0.2,
     better: 'lower',
   } as const;
-  const kilogram = costs.filament[job.material];
-  if (kilogram === undefined)
+  const pieces = piecesOf(run, prints, print);
+  if (pieces === undefined)
     return {
       ...shared,
       missing: `no price of ${job.material} is known in ${currency}: give prices.${job.material}, for a kilogram`,
       steps: [],
     };
-  const duration = end - start;
-  const share = duration / prints.reduce((sum, other) => sum + other.end - other.start, 0);
-  const { tariff } = cabinet.power;
-  const ofMachine = (one: Print): number => costOf(within(powerOf(run, one.machineId), one.start, one.end), tariff);
-  const own = ofMachine(print);
-  const others = Math.max(electricity(run) - prints.reduce((sum, one) => sum + ofMachine(one), 0), 0);
-  const busy = busyTime(prints);
-  const filters = filterRate(cabinet) * busy * share;
-  const price = prices[`machines.${machineId}`];
-  const ageing = price === undefined ? 0 : middleOf(cabinet, price) / costs.machineLife;
-  const { waste, failures, wear } = costs;
-  const filamentPrice = middleOf(cabinet, kilogram);
-  const cost = printCost({
-    mass: job.mass,
-    filamentPrice,
-    waste,
-    failures,
-    electricity: own + others * share,
-    duration,
-    perSecond: wear + ageing + filters / duration,
-  });
   return {
     ...shared,
-    value: cost.total,
+    value: pieces.total,
     get steps(): readonly Step[] {
       return [
         {
-          text: `filament with what is wasted, at ${filamentPrice.toFixed(0)} for a kilogram`,
-          value: cost.filament,
+          text: `filament with what is wasted, at ${pieces.kilogram.toFixed(0)} for a kilogram`,
+          value: pieces.filament + pieces.waste,
           unit: 'money',
           source: INVENTED,
           inputs: [`days.${run.day}.jobs.${print.id}.mass`, `costs.filament.${job.material}`, 'costs.waste'],
         },
         {
           text: 'electricity of its machine during the job, as simulated',
-          value: own,
+          value: pieces.own,
           unit: 'money',
           formula: '∫ P(t) price(t) dt',
           inputs: ['power.tariff'],
         },
-        { text: 'its share of standby, fans and lamps of the day', value: others * share, unit: 'money' },
-        { text: 'wear of nozzle, belts and plate', value: wear * duration, unit: 'money', inputs: ['costs.wear'] },
+        { text: 'its share of standby, fans and lamps of the day', value: pieces.shared, unit: 'money' },
+        { text: 'wear of nozzle, belts and plate', value: pieces.wear, unit: 'money', inputs: ['costs.wear'] },
         {
           text: 'its share of filters, by their life',
-          value: filters,
+          value: pieces.filters,
           unit: 'money',
           inputs: ['costs.filterLife', 'costs.carbonLife'],
         },
-        price === undefined
+        pieces.ageing === undefined
           ? { text: `the machine growing old is not counted: give prices.${machine.kind}` }
-          : { text: 'the machine growing old', value: ageing * duration, unit: 'money', inputs: ['costs.machineLife'] },
+          : { text: 'the machine growing old', value: pieces.ageing, unit: 'money', inputs: ['costs.machineLife'] },
         {
           text: 'prints that fail, each taken to fail at its end',
-          value: cost.failures,
+          value: pieces.failures,
           unit: 'money',
           formula: 'sum/(1 − f)',
           source: 'mean of a geometric number of trials',
