@@ -102,8 +102,18 @@ export type { Ageing } from './running/ageing.ts';
 export { appendEntry, type Entry, type EntryList, entryLine, newDiary } from './running/append-diary.ts';
 export { CARE_SAMPLES, type CareOptions, type CareRow, type CareStudy, care } from './running/care.ts';
 export type { Criterion, DueBy } from './running/care-due.ts';
+export type { CostRow } from './running/cost-rows.ts';
 export type { Deed, Diary, DoneEntry, JobRun } from './running/diary.ts';
 export { DONE_WORDS } from './running/diary-schema.ts';
+export { type MonthCost, type MonthOptions, monthCost } from './running/month-cost.ts';
+export {
+  type NewJob,
+  PART_SAMPLES,
+  type PartCost,
+  type PartCostOptions,
+  type PartCosts,
+  partCosts,
+} from './running/part-cost.ts';
 export { type DiaryAnswer, deedOf, readDiary } from './running/read-diary.ts';
 export type { JobShutOff, MachineSwitch, SharedStrip, ShutOffOptions, ShutOffs } from './running/shut-off.ts';
 export { shutOffs } from './running/shut-off.ts';

@@ -30,6 +30,7 @@ it.each([
   'care',
   'check',
   'compare',
+  'cost',
   'faults',
   'spread',
   'pare',

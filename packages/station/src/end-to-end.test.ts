@@ -83,6 +83,12 @@ describe('the built stillair', () => {
     expect(spread!.stdout).toBe(alone!.stdout);
   });
 
+  it('cost: tells what the parts of the days cost', () => {
+    const { status, stdout, stderr } = stillair('cost', hall, '--samples', '0', '--today', '2026-11-28');
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toContain('as the cost trade says');
+  });
+
   it('pare: takes parts out', () => {
     const { status, stdout } = stillair('pare', hall, '--samples', '0');
     expect(status).toBe(0);

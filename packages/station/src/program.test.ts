@@ -12,6 +12,7 @@ const verbs = [
   'care',
   'check',
   'compare',
+  'cost',
   'explain',
   'day',
   'new',

@@ -5,6 +5,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import type { CareOptions } from './commands/care.ts';
 import type { CheckOptions } from './commands/check.ts';
 import type { CompareOptions } from './commands/compare.ts';
+import type { CostOptions } from './commands/cost.ts';
 import type { DayOptions } from './commands/day.ts';
 import type { ExplainOptions } from './commands/explain.ts';
 import type { FaultsOptions } from './commands/faults.ts';
@@ -224,6 +225,35 @@ function addCare(program: Command, io: Io, act: Act): void {
     )
     .action((file: string, options: CareOptions) =>
       act(import('./commands/care.ts').then(({ care }) => care(file, options, io))),
+    );
+  program
+    .command('cost')
+    .description('says what parts really cost: a job file, the jobs of the days, or a month of the diary')
+    .argument('<file>', 'cabinet file')
+    .argument('[jobfile]', 'job file of RS-274 words, put in place of what its machine prints on that day')
+    .option('--machine <name>', 'which machine prints it; the only one unless given')
+    .option('--material <name>', 'of what; the one with the nearest set-points unless given')
+    .option('--start <time>', 'when its heating begins; 9:00 unless given')
+    .option('--parts <count>', 'how many parts one job makes; 1 unless given')
+    .option('--job <name>', 'only this job of the file')
+    .option('--day <day>', 'only this day of the file; for a job file its first unless given')
+    .option('--month <month>', 'what the diary says of a month, such as 2026-11')
+    .option('--diary <file>', 'its diary; beside the file, with .diary.yaml in place of .yaml, unless given')
+    .option('--today <date>', 'the day that it is; the clock says unless given')
+    .option('--csv <out>', 'write the rows as CSV into this file; - prints them')
+    .option('--json', 'print all of it as JSON for other programs')
+    .addOption(unitsOption())
+    .addOption(samplesOption())
+    .addHelpText(
+      'after',
+      help(
+        'cost cabinet.yaml',
+        'cost cabinet.yaml bracket.gcode --machine left --parts 4',
+        'cost cabinet.yaml --month 2026-11',
+      ),
+    )
+    .action((file: string, jobFile: string | undefined, options: CostOptions) =>
+      act(import('./commands/cost.ts').then(({ cost }) => cost(file, jobFile, options, io))),
     );
 }
 

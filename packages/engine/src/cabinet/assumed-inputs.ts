@@ -72,6 +72,8 @@ const labels: readonly (readonly [RegExp, string])[] = [
   [/^costs\.waste$/, 'filament wasted'],
   [/^costs\.filterLife$/, 'life of particle filters'],
   [/^costs\.carbonLife$/, 'life of carbon stages'],
+  [/^costs\.hand$/, 'time of hands on a job'],
+  [/^costs\.cabinetLife$/, 'years over which the cabinet is written off'],
   [/^machines\.(.+)\.mass$/, 'mass of $1'],
   [/^machines\.(.+)\.shaking\.headMass$/, 'mass of the moving head of $1'],
   [/^machines\.(.+)\.shaking\.bedMass$/, 'mass of the moving bed of $1'],

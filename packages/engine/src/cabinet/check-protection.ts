@@ -53,6 +53,7 @@ export function checkCosts(check: Check): void {
     checkMoney(check, path, money, per);
   own(['costs', 'carcass'], costs.carcass, ['piece']);
   own(['costs', 'hour'], costs.hour, ['h']);
+  own(['costs', 'hand-hour'], costs['hand-hour'], ['h']);
   own(['costs', 'cut'], costs.cut, ['piece']);
   own(['costs', 'wear'], costs.wear, ['h']);
   for (const board of keysOf(costs.sheets))

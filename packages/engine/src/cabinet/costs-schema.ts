@@ -23,6 +23,9 @@ export interface CostsSpec {
   readonly waste?: Given;
   readonly 'filter-life'?: Given;
   readonly 'carbon-life'?: Given;
+  readonly hand?: Given;
+  readonly 'hand-hour'?: Maybe<Money>;
+  readonly 'cabinet-life'?: Given;
   readonly times?: Maybe<Readonly<Record<string, NonNullable<Given>>>>;
 }
 
@@ -64,6 +67,12 @@ export function costsSchema(): Schema<CostsSpec> {
       waste: quantity('share', 'filament beyond the part itself', share).optional(),
       'filter-life': quantity('duration', 'hours of printing that a particle filter lasts', life).optional(),
       'carbon-life': quantity('duration', 'hours of printing that a carbon stage lasts', life).optional(),
+      hand: quantity('duration', "a person's hands on one job: preparing, taking off, cleaning", {
+        from: 0,
+        to: 86_400,
+      }).optional(),
+      'hand-hour': money('an hour of those hands, such as 20 EUR/h; left out for your own time').optional(),
+      'cabinet-life': quantity('duration', 'over which the cabinet is written off, such as 6 years', life).optional(),
       times: mapOf(
         quantity('number', 'how often the day comes in a year', { from: 0, to: 366 }),
         'how often each day comes in a year',

@@ -46,6 +46,12 @@ export interface Costs {
   /** Seconds of printing after which a particle filter or a carbon stage is changed. */
   readonly filterLife: number;
   readonly carbonLife: number;
+  /** A person's hands on one job, s: preparing, taking off, cleaning. */
+  readonly hand: number;
+  /** An hour of them; absent when somebody prints in their own time. */
+  readonly handHour?: PriceRange;
+  /** Seconds over which the cabinet itself is written off. */
+  readonly cabinetLife: number;
   /** Price of a kilogram of each filament that is printed. */
   readonly filament: Readonly<Record<string, PriceRange>>;
   /** How often each day comes in a year; absent where the file does not say. */

@@ -11,6 +11,7 @@ import type { Fallback, Ledger } from './ledger.ts';
 import type { FileSpec, Given } from './spec.ts';
 
 const HOUR = 3600;
+const YEAR: number = 365.25 * 24 * HOUR;
 const INVENTED = 'invented, typical';
 
 type CostDefault =
@@ -37,6 +38,10 @@ export const costDefaults: Readonly<Record<CostDefault, Assumption>> = {
   carbonLife: decades(320 * HOUR, 200 * HOUR, 500 * HOUR, '200 to 500 hours of printing, common practice'),
 };
 
+/** What only the cost of a part asks after: no finding hangs on them, so that samples of findings leave them as they are. */
+export const handPractice: Assumption = decades(600, 300, 1500, 'preparing, taking off, cleaning; common practice');
+export const cabinetLifePractice: Assumption = decades(6.5 * YEAR, 5 * YEAR, 8 * YEAR, '5 to 8 years, common practice');
+
 /** Cut off each edge of a new sheet, m. */
 const TRIM = 0.007;
 
@@ -58,9 +63,10 @@ export function fillCosts(
   const printed = [
     ...new Set(Object.values(days).flatMap(({ jobs }) => Object.values(jobs).map(({ material }) => material))),
   ];
-  const { carcass, hour, hours, cut, wear } = costs;
+  const { carcass, hour, hours, cut, wear, 'hand-hour': handHour } = costs;
   for (const key of ['carcass', 'hour', 'cut', 'wear'] as const)
     if (costs[key] !== undefined) ledger.note(`costs.${key}`, ledger.given(['costs', key]));
+  if (handHour !== undefined) ledger.note('costs.handHour', ledger.given(['costs', 'hand-hour']));
   if (hours !== undefined) ledger.note('costs.hoursFactor', { kind: 'derived', how: 'the hours are given' });
   return {
     pricePosition: number('pricePosition', undefined, [], costDefaults.pricePosition),
@@ -102,6 +108,12 @@ export function fillCosts(
     waste: own('waste', costs.waste, 'waste'),
     filterLife: own('filterLife', costs['filter-life'], 'filter-life'),
     carbonLife: own('carbonLife', costs['carbon-life'], 'carbon-life'),
+    hand: number('hand', costs.hand, ['hand'], { value: handPractice.value, how: handPractice.why }),
+    ...(handHour === undefined ? {} : { handHour: rangeOf(handHour) }),
+    cabinetLife: number('cabinetLife', costs['cabinet-life'], ['cabinet-life'], {
+      value: cabinetLifePractice.value,
+      how: cabinetLifePractice.why,
+    }),
     filament: Object.fromEntries(
       printed.flatMap((material) => {
         const price = filamentPrice(spec, material, currency);

@@ -17,6 +17,8 @@ export interface JobKind {
   readonly mass?: number;
   /** Day of the file on which it is run. */
   readonly day: string;
+  /** When it starts there, s: as the job of that name in the file, as it was first entered, else at nine. */
+  readonly start: number;
 }
 
 const HOUR = 3600;
@@ -46,6 +48,8 @@ export function kindsOf(runs: readonly JobRun[], cabinet: Cabinet): JobKind[] {
     const known = alike.filter(({ mass }) => mass !== undefined);
     const rate = sum(known, (run) => run.times * run.mass!) / sum(known, (run) => run.times * run.duration);
     const day = dayWith(cabinet, job) ?? Object.keys(cabinet.days)[0]!;
+    const began = cabinet.days[day]!.jobs[job]?.start ?? alike.find((run) => run.start !== undefined)?.start ?? NINE;
+    const start = Math.floor(Math.max(0, Math.min(began, DAY - REST - duration)) / 60) * 60;
     return {
       key,
       job,
@@ -53,6 +57,7 @@ export function kindsOf(runs: readonly JobRun[], cabinet: Cabinet): JobKind[] {
       material: material!,
       duration,
       day,
+      start,
       ...(known.length === 0 ? {} : { mass: rate * duration }),
     };
   });
@@ -66,13 +71,17 @@ function dayWith({ days }: Cabinet, job: string): string | undefined {
   return Object.keys(days).find((id) => Object.hasOwn(days[id]!.jobs, job));
 }
 
+/** As the file writes times of day. */
+export function clockText(seconds: number): string {
+  return `${Math.floor(seconds / HOUR)}:${String(Math.floor((seconds % HOUR) / 60)).padStart(2, '0')}`;
+}
+
 /** The day with this job alone. */
-export function kindEdits({ job, machine, material, duration, mass, day }: JobKind): Edit[] {
-  const start = Math.floor(Math.min(NINE, DAY - REST - duration) / 60) * 60;
+export function kindEdits({ job, machine, material, duration, mass, day, start }: JobKind): Edit[] {
   const entry = {
     machine,
     material,
-    start: `${Math.floor(start / HOUR)}:${String(Math.floor((start % HOUR) / 60)).padStart(2, '0')}`,
+    start: clockText(start),
     for: `${Math.max(1, Math.round(duration))} s`,
     ...(mass === undefined ? {} : { mass: `${Number((1000 * mass).toPrecision(6))} g` }),
   };

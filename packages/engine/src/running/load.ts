@@ -144,7 +144,7 @@ function spreadOver(values: Float64Array, { first: from, last }: JobRun, first: 
  * Seconds in which anything prints. Jobs whose start is known count once where they overlap; those that nobody timed are taken to
  * run on all their machines at the same time, as a day's jobs mostly do.
  */
-function busyDays(runs: readonly JobRun[], first: number, length: number): Float64Array {
+export function busyDays(runs: readonly JobRun[], first: number, length: number): Float64Array {
   const values = new Float64Array(length);
   const timed = runs
     .filter(({ start, times, first: from, last }) => start !== undefined && times === 1 && from === last)

@@ -301,6 +301,8 @@ export const cabinetByHand: Cabinet = {
     waste: 0.05,
     filterLife: 3.6e6,
     carbonLife: 1.2e6,
+    hand: 600,
+    cabinetLife: 2e8,
     filament: { ABS: { low: 20, high: 30 } },
     times: {},
   },

@@ -25,6 +25,8 @@ const POUND_FORCE: number = POUND * 9.80665;
 
 const HOUR = 3600;
 const DAY = 86_400;
+/** Of the Julian calendar, as astronomers count: 365.25 days. */
+const MEAN_YEAR: number = 365.25 * DAY;
 
 export type KindName =
   | 'length'
@@ -195,6 +197,8 @@ const table: Readonly<Record<KindName, Kind>> = {
       d: times(DAY),
       day: times(DAY),
       days: times(DAY),
+      year: times(MEAN_YEAR),
+      years: times(MEAN_YEAR),
     },
     offered: 's, min, h or d, such as 2 h 30 min',
   },

@@ -2,28 +2,21 @@
 
 import {
   durationText,
-  endJob,
-  formatComplaint,
   formatDate,
   formatNumber,
   isFault,
   type JobKnown,
   type JobReport,
   jobReport,
-  materialsOf,
-  nearest,
-  openJob,
   parseQuantity,
   rulesOn,
-  takeBytes,
   type UnitSystem,
   usualRules,
 } from '@stillair/engine';
 import { dayFrom, enterInDiary, loadDiary } from '../diary-file.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
-import { progressLine } from '../progress.ts';
-import { fileProblem } from '../read-file.ts';
+import { knownIn, readJobFile } from '../read-job-file.ts';
 import { exitCodeOf } from '../verdict-words.ts';
 import { jobData, jobText } from './job-text.ts';
 
@@ -41,45 +34,18 @@ export interface JobOptions {
   readonly units: UnitSystem;
 }
 
-const MEGABYTE = 1e6;
-
 export async function job(file: string, options: JobOptions, io: Io): Promise<ExitCode> {
   const known = await knownOf(options, io);
   if (known === undefined) return 2;
   const acceleration = numberOf('acceleration', options.acceleration, [0.001, 1000]);
   if (typeof acceleration === 'string') return wrong(io, acceleration);
   const rules = { ...rulesOn(usualRules, known), ...(acceleration && { acceleration }), dwell: options.dwell };
-
-  const stream = await io.stream(file);
-  if (!stream.ok) return wrong(io, `cannot read ${file}: ${stream.problem}`);
-  const reading = openJob(file, rules);
-  const progress = progressLine(io, 'reading, MB');
-  try {
-    for await (const piece of stream.pieces) {
-      takeBytes(reading, piece);
-      progress(Math.floor(reading.bytes / MEGABYTE), Math.ceil(stream.bytes / MEGABYTE));
-      if (reading.done || io.stop.aborted) break;
-    }
-  } catch (error) {
-    return wrong(io, `cannot read ${file}: ${fileProblem(error)}`);
-  } finally {
-    io.progress('');
-  }
-  if (io.stop.aborted) {
-    io.err(`Stopped: ${Math.floor(reading.bytes / MEGABYTE)} of ${Math.ceil(stream.bytes / MEGABYTE)} MB were read`);
-    return 130;
-  }
-  const answer = endJob(reading);
-  if (!answer.ok) {
-    io.err(answer.complaints.map(formatComplaint).join('\n\n'));
-    const faults = answer.complaints.length + answer.more;
-    io.err(`\n${faults === 1 ? '1 fault' : `${faults} faults or more`} in ${file}; nothing was computed.`);
-    return 2;
-  }
-  const report = jobReport(file, answer.job, known);
+  const summary = await readJobFile(file, rules, 'job', io);
+  if (typeof summary === 'number') return summary;
+  const report = jobReport(file, summary, known);
   if (options.diary !== undefined) return enter(report, known, options, io);
-  if (options.json) io.out(JSON.stringify(jobData(file, answer.job, report, rules), null, 2));
-  else io.out(jobText(file, answer.job, report, rules, options.units, io));
+  if (options.json) io.out(JSON.stringify(jobData(file, summary, report, rules), null, 2));
+  else io.out(jobText(file, summary, report, rules, options.units, io));
   return exitCodeOf(report.checks);
 }
 
@@ -129,24 +95,8 @@ async function knownOf(asked: JobOptions, io: Io): Promise<JobKnown | undefined>
   }
   const source = file === undefined ? undefined : await loadCabinet(file, 'job', io);
   if (file !== undefined && source === undefined) return undefined;
-  const cabinet = source?.cabinet;
-  const materials = materialsOf(cabinet);
-  if (material !== undefined && !Object.hasOwn(materials, material)) {
-    return nothing(io, unknownName('material', material, materials));
-  }
-  const known: JobKnown = { ...(material && { material }), ...(diameter && { diameter }) };
-  if (cabinet === undefined) return known;
-  const machines = Object.keys(cabinet.machines);
-  const chosen = machine ?? (machines.length === 1 ? machines[0]! : undefined);
-  if (chosen === undefined) return nothing(io, `--machine: say which of ${machines.join(', ')} runs this job`);
-  if (!Object.hasOwn(cabinet.machines, chosen)) return nothing(io, unknownName('machine', chosen, cabinet.machines));
-  return { ...known, at: { cabinet, machine: chosen } };
-}
-
-function unknownName(what: string, name: string, among: Readonly<Record<string, unknown>>): string {
-  const near = nearest(name, Object.keys(among));
-  const instead = near === undefined ? `there are ${Object.keys(among).join(', ')}` : `did you mean ${near}?`;
-  return `--${what}: there is no ${name}; ${instead}`;
+  const found = knownIn(source?.cabinet, { machine, material });
+  return typeof found === 'string' ? nothing(io, found) : { ...found, ...(diameter && { diameter }) };
 }
 
 /** An SI value within its bounds, undefined where none was given, or what is wrong with it. */
