@@ -19,6 +19,7 @@ export type { Origin, Origins, Spread } from './cabinet/origin.ts';
 export { originText } from './cabinet/origin-text.ts';
 export type { Override } from './cabinet/overrides.ts';
 export { overrideRegistry } from './cabinet/overrides.ts';
+export type { Queue, QueueAim, QueueJob } from './cabinet/queue.ts';
 export type { CabinetAnswer } from './cabinet/read-cabinet.ts';
 export { readCabinet } from './cabinet/read-cabinet.ts';
 export { cabinetSchema } from './cabinet/schema.ts';
@@ -90,6 +91,8 @@ export {
   type SolidFile,
 } from './papers/paper.ts';
 export { type MadePaper, makePaper, papers } from './papers/papers.ts';
+export { planCalendar } from './papers/plan-calendar.ts';
+export { type PlanNames, planPicture } from './papers/plan-picture.ts';
 export { type CalledFor, partsCalledFor } from './papers/printed/called-for.ts';
 export { materialFor } from './papers/printed/material.ts';
 export { type Piece, printingOf } from './papers/printed/pieces.ts';
@@ -102,6 +105,7 @@ export type { Ageing } from './running/ageing.ts';
 export { appendEntry, type Entry, type EntryList, entryLine, newDiary } from './running/append-diary.ts';
 export { CARE_SAMPLES, type CareOptions, type CareRow, type CareStudy, care } from './running/care.ts';
 export type { Criterion, DueBy } from './running/care-due.ts';
+export type { Conflict, Demand } from './running/conflict.ts';
 export type { CostRow } from './running/cost-rows.ts';
 export type { Deed, Diary, DoneEntry, JobRun } from './running/diary.ts';
 export { DONE_WORDS } from './running/diary-schema.ts';
@@ -114,10 +118,15 @@ export {
   type PartCosts,
   partCosts,
 } from './running/part-cost.ts';
+export type { EvaluateTrials, KeptStart, Plan, PlanAim, PlannedJob, PlanOptions } from './running/plan.ts';
+export { PLAN_NODES, plan, trialRunner } from './running/plan.ts';
+export type { Trial, TrialTask } from './running/queue-trial.ts';
 export { type DiaryAnswer, deedOf, readDiary } from './running/read-diary.ts';
 export type { JobShutOff, MachineSwitch, SharedStrip, ShutOffOptions, ShutOffs } from './running/shut-off.ts';
 export { shutOffs } from './running/shut-off.ts';
 export { SHUT_OFF_CAUTION } from './running/shut-off-limits.ts';
+export type { PlanCheck, PlanHour } from './running/week-run.ts';
+export type { Why } from './running/why.ts';
 export { answerOf } from './studies/answer.ts';
 export type { BestFor } from './studies/best-for.ts';
 export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/compare.ts';
@@ -180,3 +189,4 @@ export type { Quantity, TextFault } from './units/quantity.ts';
 export { isFault, parsePlace, parseQuantity, parseRange, parseSizes } from './units/quantity.ts';
 export type { KindName } from './units/unit-table.ts';
 export { kindNames, kindOf } from './units/unit-table.ts';
+export { formatDay, formatMoment, type Moment, momentAfter, parseMoment } from './units/week.ts';

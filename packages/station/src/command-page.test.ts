@@ -45,6 +45,7 @@ it.each([
   'workbench',
   'job',
   'shut-off',
+  'plan',
 ])('shows every option of stillair %s', async (verb) => {
   const io = fakeIo();
   await runProgram([verb, '--help'], io);

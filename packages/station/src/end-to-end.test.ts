@@ -103,6 +103,21 @@ describe('the built stillair', () => {
     expect(readFileSync(join(scratch, 'one/cut-list.pdf')).subarray(0, 8).toString()).toBe('%PDF-1.7');
   });
 
+  it('plan: gives the same bytes with two threads as with none', () => {
+    const queued = `${readFileSync(hall, 'utf8')}queue:
+  from: 2026-11-30 7:00
+  length: 1 d
+  step: 30 min
+  jobs: { hooks: { material: PLA, for: 2 h }, pegs: { material: PETG, for: 1 h } }
+`;
+    writeFileSync(join(scratch, 'queued.yaml'), queued);
+    const [alone, spread] = ['1', '2'].map((workers) =>
+      stillair('plan', 'queued.yaml', '--json', '--workers', workers),
+    );
+    expect(alone).toMatchObject({ status: 0, stderr: '' });
+    expect(spread!.stdout).toBe(alone!.stdout);
+  });
+
   it('shut-off: tells when sockets may go off', () => {
     const { status, stdout } = stillair('shut-off', hall);
     expect(status).toBe(0);

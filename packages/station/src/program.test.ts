@@ -22,6 +22,7 @@ const verbs = [
   'workbench',
   'job',
   'shut-off',
+  'plan',
   'papers',
 ];
 

@@ -15,6 +15,7 @@ import type { NewOptions } from './commands/new.ts';
 import type { PapersOptions } from './commands/papers.ts';
 import type { PareOptions } from './commands/pare.ts';
 import type { PartsOptions } from './commands/parts.ts';
+import type { PlanCommandOptions } from './commands/plan.ts';
 import type { ShutOffCommandOptions } from './commands/shut-off.ts';
 import type { SpreadOptions } from './commands/spread.ts';
 import type { SearchOptions } from './commands/search.ts';
@@ -359,6 +360,35 @@ function addJob(program: Command, io: Io, act: Act): void {
 
 /** Commands for whoever runs the cabinet. */
 function addRunning(program: Command, io: Io, act: Act): void {
+  program
+    .command('plan')
+    .description(
+      'says when to start each job of the queue: done in time, quiet, below the circuit’s and the bays’ limits',
+    )
+    .argument('<file>', 'cabinet file with a queue')
+    .option('--now <moment>', 'plan from then on, such as "Tue 14:00"; what has started stays')
+    .option('--keep <plan>', 'an earlier plan, as --json printed it: what has started by now is kept as it says')
+    .option('--svg <out>', 'draw the plan as an SVG picture into this file; - prints it')
+    .option('--ics <out>', 'write the plan as a calendar (RFC 5545) into this file; - prints it')
+    .option('--json', 'print the plan as JSON for other programs')
+    .addOption(
+      new Option('--nodes <count>', 'how far to search for each aim; 4000 unless given').argParser((text) =>
+        wholeNumber(text, 1, 10_000_000),
+      ),
+    )
+    .addOption(unitsOption())
+    .addOption(workersOption())
+    .addHelpText(
+      'after',
+      help(
+        'plan cabinet.yaml',
+        'plan cabinet.yaml --ics week.ics',
+        'plan cabinet.yaml --now "Tue 14:00" --keep plan.json',
+      ),
+    )
+    .action((file: string, options: PlanCommandOptions) =>
+      act(import('./commands/plan.ts').then(({ planCommand }) => planCommand(file, options, io))),
+    );
   program
     .command('shut-off')
     .description('says when the socket of each machine may go off after a job: as a time, and as a rule for a switch')

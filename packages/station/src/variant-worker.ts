@@ -1,4 +1,4 @@
-// A worker thread that runs variants, faults or a search's variants of the one cabinet file it was started with.
+// A worker thread that runs variants, faults, a search's variants or single jobs of the queue, of the one cabinet file it was started with.
 
 import { parentPort, workerData } from 'node:worker_threads';
 import {
@@ -9,17 +9,20 @@ import {
   type SearchOutcome,
   type SearchTask,
   searchRunner,
+  type Trial,
+  type TrialTask,
+  trialRunner,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
 import type { Answer } from './pool.ts';
 import type { WorkerStart } from './workers.ts';
 
-type Task = Variant | FaultTask | SearchTask;
-type Result = Outcome | FaultOutcome | SearchOutcome;
+type Task = Variant | FaultTask | SearchTask | TrialTask;
+type Result = Outcome | FaultOutcome | SearchOutcome | Trial;
 
 const { runs, source } = workerData as WorkerStart;
-const runners = { variants: variantRunner, faults: faultRunner, search: searchRunner };
+const runners = { variants: variantRunner, faults: faultRunner, search: searchRunner, trials: trialRunner };
 const run = runners[runs](source) as (task: Task) => Result;
 
 parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: Task }) => {

@@ -7,6 +7,7 @@ import {
   type Evaluate,
   type EvaluateFaults,
   type EvaluateSearch,
+  type EvaluateTrials,
   type FaultOutcome,
   type FaultTask,
   faultRunner,
@@ -14,6 +15,9 @@ import {
   type SearchOutcome,
   type SearchTask,
   searchRunner,
+  type Trial,
+  type TrialTask,
+  trialRunner,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
@@ -54,6 +58,11 @@ export interface SearchEvaluator {
   readonly close: () => Promise<void>;
 }
 
+export interface TrialEvaluator {
+  readonly evaluate: EvaluateTrials;
+  readonly close: () => Promise<void>;
+}
+
 export interface EvaluatorOptions {
   /** Threads; 0 or 1 runs everything in this one. Unless given: one a core, and only for work that is worth them. */
   readonly workers?: number | undefined;
@@ -64,7 +73,7 @@ export interface EvaluatorOptions {
 
 /** What a worker is started with: which tasks it is given, and the file that they are of. */
 export interface WorkerStart {
-  readonly runs: 'variants' | 'faults' | 'search';
+  readonly runs: 'variants' | 'faults' | 'search' | 'trials';
   readonly source: CabinetSource;
 }
 
@@ -78,6 +87,10 @@ export function openFaultEvaluator(source: CabinetSource, options: EvaluatorOpti
 
 export function openSearchEvaluator(source: CabinetSource, options: EvaluatorOptions): SearchEvaluator {
   return openSpread<SearchTask, SearchOutcome>({ runs: 'search', source }, searchRunner(source), options);
+}
+
+export function openTrialEvaluator(source: CabinetSource, options: EvaluatorOptions): TrialEvaluator {
+  return openSpread<TrialTask, Trial>({ runs: 'trials', source }, trialRunner(source), options);
 }
 
 type Batch<Task, Result> = (

@@ -11,6 +11,7 @@ import type { Joinery } from './joinery.ts';
 import type { Camera, Light } from './light.ts';
 import type { Mains, Power } from './power.ts';
 import type { Protection } from './protection.ts';
+import type { Queue } from './queue.ts';
 import type { SearchPlan } from './search-spec.ts';
 import type { CabinetSound, Muffler } from './sound.ts';
 import type { Standing, Structure } from './structure.ts';
@@ -424,6 +425,8 @@ export interface Cabinet {
   readonly power: Power;
   readonly spools: Readonly<Record<string, SpoolPart>>;
   readonly days: Readonly<Record<string, Day>>;
+  /** Jobs that wait; absent when the file has none. */
+  readonly queue?: Queue;
   readonly structure: Structure;
   readonly sound: CabinetSound;
   readonly factors: Factors;

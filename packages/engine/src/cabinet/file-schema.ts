@@ -32,6 +32,7 @@ import {
 } from './part-schema.ts';
 import { powerSchema } from './power-schema.ts';
 import { protectionSchema } from './protection-schema.ts';
+import { queueSchema } from './queue-schema.ts';
 import { searchSchema } from './search-schema.ts';
 import {
   choice,
@@ -134,6 +135,7 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       power: later(() => powerSchema()).optional(),
       spools: later(() => mapOf(spoolSchema(), 'spools of filament', 'spool')).optional(),
       days: later(() => mapOf(daySchema(), 'days to be looked at', 'day')),
+      queue: later(() => queueSchema()).optional(),
       parts: later(() => partsSchema()).optional(),
       overrides: mapAny('what replaces a derived quantity, by its path').optional(),
       limits: mapAny('limits of your own, by their id').optional(),

@@ -21,6 +21,7 @@ import { fillMaterials, fillOwnEmissions } from './fill-materials.ts';
 import { fillPower } from './fill-power.ts';
 import { fillPrices } from './fill-prices.ts';
 import { fillProtection } from './fill-protection.ts';
+import { fillQueue } from './fill-queue.ts';
 import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
 import { fillSearch } from './fill-search.ts';
 import { fillSound, shellLayers } from './fill-sound.ts';
@@ -58,6 +59,7 @@ export function fillCabinet(
   const people = fillPeople(spec, ledger, inside);
   const machines = fillMachines(spec, ledger);
   const heats = fillHeats(spec, ledger);
+  const queue = fillQueue(spec, { machines, materials, people }, ledger);
   const search = fillSearch(spec);
   const cabinet: Cabinet = {
     title: spec.title ?? 'Cabinet',
@@ -73,6 +75,7 @@ export function fillCabinet(
     light: fillLight(spec, { ...carcass, machines, heats }, ledger),
     cameras: fillCameras(spec, machines, ledger),
     days,
+    ...(queue === undefined ? {} : { queue }),
     structure: fillStructure(spec, carcass, ledger),
     sound: fillSound(spec, shellLayers(carcass), Object.keys(people), ledger),
     power: fillPower(spec, { paths: carcass.paths, heats }, ledger),

@@ -13,6 +13,7 @@ import { checkLight } from './check-light.ts';
 import { checkEdits, placeOfOption, writtenOptions } from './check-options.ts';
 import { checkPower } from './check-power.ts';
 import { checkCosts, checkProtection } from './check-protection.ts';
+import { checkQueue } from './check-queue.ts';
 import { checkSearch, writtenValues } from './check-search.ts';
 import { checkSound } from './check-sound.ts';
 import { type Complaint, inFileOrder } from './complaint.ts';
@@ -88,6 +89,7 @@ function understand(tree: SourceTree): {
   checkPower(check);
   checkSpools(check);
   checkDays(check);
+  checkQueue(check);
   checkSound(check);
   checkRegistries(check);
   checkProtection(check);

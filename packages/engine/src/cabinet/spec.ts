@@ -13,6 +13,7 @@ import type { JoinerySpec } from './joinery-schema.ts';
 import type { CameraKindSpec, CameraSpec, FinishSpec, LampKindSpec, LampPlaceSpec } from './light-spec.ts';
 import type { MainsSpec, PowerSpec } from './power.ts';
 import type { ProtectionSpec } from './protection-schema.ts';
+import type { QueueSpec } from './queue.ts';
 import type { SearchSpec } from './search-spec.ts';
 import type {
   BoardSoundSpec,
@@ -438,6 +439,7 @@ export interface FileSpec {
   readonly power?: Maybe<PowerSpec>;
   readonly spools?: Maybe<Named<SpoolSpec>>;
   readonly days: Named<DaySpec>;
+  readonly queue?: Maybe<QueueSpec>;
   readonly parts?: Maybe<PartsSpec>;
   readonly overrides?: Maybe<Readonly<Record<string, string | number>>>;
   readonly limits?: Maybe<Readonly<Record<string, string | number>>>;

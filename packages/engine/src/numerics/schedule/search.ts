@@ -62,9 +62,9 @@ export function* scheduling(
   const caps: number[] = [];
   let looked = 0;
   for (let aim = 0; aim < model.aims; aim += 1) {
-    if (best !== undefined && branching === 'conflict') best = improved(model, best, aim, caps);
+    if (best !== undefined) best = improved(model, best, aim, caps);
     const begun: number = best === undefined ? Number.POSITIVE_INFINITY : costOfPlacings(model, best, aim);
-    const tolls = branching === 'conflict' ? bestTolls(model, root, aim, begun) : plainTolls(model, aim);
+    const tolls = bestTolls(model, root, aim, begun);
     const hunt: Generator<number, Hunt> = hunting(model, { root, aim, caps, tolls, branching, budget, begun, looked });
     let step = hunt.next();
     while (step.done !== true) {

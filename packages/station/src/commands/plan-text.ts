@@ -1,0 +1,259 @@
+// A plan in words: the week as a strip, what happens when, why then, and what does not hold.
+
+import {
+  type Cabinet,
+  formatDay,
+  formatMoment,
+  formatNumber,
+  type Plan,
+  type PlanAim,
+  type PlanCheck,
+  type PlannedJob,
+  type UnitSystem,
+} from '@stillair/engine';
+import { quantity, shortLimit } from '../finding-text.ts';
+import { type Ink, inkFor } from '../ink.ts';
+import type { Io } from '../io.ts';
+import { sourceNotes } from '../source-notes.ts';
+import { table } from '../table.ts';
+import { hanging, pad } from '../text.ts';
+
+const DAY = 86_400;
+const HOUR = 3600;
+const CAUTION =
+  'A plan is no watch: nothing here replaces somebody who looks, the makers’ papers, local codes and licensed practice.';
+
+const aimWords: Readonly<Record<PlanAim['aim'], string>> = {
+  deadlines: 'deadlines kept',
+  early: 'done early',
+  cost: 'cheap electricity',
+  quiet: 'quiet where people are',
+};
+
+export function planText(plan: Plan, cabinet: Cabinet, units: UnitSystem, io: Io): string {
+  const ink = inkFor(io);
+  const paragraph = (text: string): string => hanging('', text, io.columns);
+  const { origin, from, until, aims } = plan.queue;
+  const day = (time: number): string =>
+    `${formatDay(origin + Math.floor(time / DAY))} ${formatMoment(origin, time).replace(/^\w+ /, '')}`;
+  const span = `From ${day(from)} to ${day(until)}; first ${['deadlines', ...aims].map((aim) => aimWords[aim as PlanAim['aim']]).join(', then ')}.`;
+  const head = [ink.strong(cabinet.title), paragraph(`${span} ${openingOf(plan, cabinet)}`), paragraph(CAUTION)].join(
+    '\n',
+  );
+  const letters = new Map(plan.jobs.map(({ id }, at) => [id, letterOf(at)]));
+  return [
+    head,
+    ...conflictText(plan, io),
+    ...(plan.jobs.length === 0
+      ? []
+      : [
+          strips(plan, Object.keys(cabinet.machines), letters, units, io),
+          jobTable(plan, cabinet, letters, io),
+          `${ink.strong('Why then')}\n${whys(plan, io)}`,
+        ]),
+    ...learned(plan, io),
+    ...checksText(plan, units, io, ink),
+  ].join('\n\n');
+}
+
+function openingOf({ found, aims, jobs }: Plan, { currency }: Cabinet): string {
+  if (found === 'no') return 'There is no such plan.';
+  if (found === 'unknown') return 'No plan was found; that there is none is not proved. --nodes searches further.';
+  const missed = jobs.filter(({ late }) => late);
+  const dues =
+    missed.length === 0
+      ? 'No deadline is missed.'
+      : `${missed.map(({ id }) => id).join(', ')} miss${missed.length === 1 ? 'es' : ''} the deadline.`;
+  const others = aims.filter(({ aim }) => aim !== 'deadlines').map((aim) => aimText(aim, currency));
+  return [dues, ...others].join(' ');
+}
+
+function aimText({ aim, value, bound, proved }: PlanAim, currency: string): string {
+  const number = (one: number): string =>
+    aim === 'cost'
+      ? `${formatNumber(one, 2)} ${currency}`
+      : aim === 'early'
+        ? `${formatNumber(one, 1)} h`
+        : `${formatNumber(one, 2)} h`;
+  const what =
+    aim === 'cost'
+      ? 'Electricity beyond rest'
+      : aim === 'early'
+        ? 'Ends of all jobs after the plan’s start, added up'
+        : 'Noise of machines while people are there, as hours at 40 dB(A)';
+  const surely = proved ? 'proved least' : `at best ${number(bound)}: the search was ended, --nodes goes further`;
+  return `${what}: ${number(value)} (${surely}).`;
+}
+
+function conflictText({ conflict, found }: Plan, io: Io): string[] {
+  if (conflict === undefined) return [];
+  const head =
+    found === 'no'
+      ? 'These cannot all hold; without any one of them the rest can:'
+      : 'These cannot all hold, so that a deadline is missed; without any one of them the rest can:';
+  return [
+    [
+      hanging('', conflict.proved ? head : `${head} (some of the trials were ended early)`, io.columns),
+      ...conflict.demands.map(({ says }) => hanging('- ', says, io.columns)),
+    ].join('\n'),
+  ];
+}
+
+const letterOf = (at: number): string => 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ'[at % 52]!;
+
+const LEVELS = '▁▂▃▄▅▆▇█';
+
+/** Day by day: machines with the letters of their jobs, and below the most of the hour. */
+function strips(
+  plan: Plan,
+  machines: readonly string[],
+  letters: ReadonlyMap<string, string>,
+  units: UnitSystem,
+  io: Io,
+): string {
+  const { origin, from, until } = plan.queue;
+  const names = [...machines, 'there', 'power', 'air', 'noise'];
+  // As wide as the day that stands above them.
+  const wide = Math.max(10, ...names.map((name) => name.length));
+  const cells = io.columns >= wide + 2 + 48 ? 2 : 1;
+  const most = scalesOf(plan);
+  const days: string[] = [];
+  const last = Math.max(...plan.jobs.map(({ end }) => end));
+  for (let day = Math.floor(from / DAY); day * DAY < Math.min(last, until); day += 1) {
+    const at = (cell: number): number => day * DAY + (cell * HOUR) / cells + HOUR / cells / 2;
+    const row = (name: string, sign: (time: number) => string): string =>
+      `${pad(name, wide)}  ${Array.from({ length: 24 * cells }, (_, cell) => sign(at(cell))).join('')}`.trimEnd();
+    const clock = Array.from({ length: 4 }, (_, at6) => pad(`${6 * at6}`, 6 * cells)).join('');
+    const inside = (time: number): boolean => time >= from && time < until;
+    days.push(
+      [
+        `${pad(formatDay(origin + day), wide + 2)}${clock}`.slice(0, io.columns).trimEnd(),
+        ...machines.map((machine) =>
+          row(machine, (time) => {
+            const job = plan.jobs.find((each) => each.machine === machine && each.start <= time && time < each.end);
+            return job === undefined ? (inside(time) ? '·' : ' ') : letters.get(job.id)!;
+          }),
+        ),
+        row('there', (time) =>
+          plan.queue.present.some(([a, b]) => a <= time && time < b) ? '=' : inside(time) ? '·' : ' ',
+        ),
+        ...(['power', 'air', 'noise'] as const).map((what) =>
+          row(what, (time) => {
+            const hour = plan.hours.find((each) => each.time <= time && time < each.time + HOUR);
+            return hour === undefined ? ' ' : levelOf(most[what].of(hour), most[what]);
+          }),
+        ),
+      ].join('\n'),
+    );
+  }
+  const range = (what: 'power' | 'air' | 'noise', kind: string): string =>
+    `${what} ${quantity(kind, most[what].low, units)} to ${quantity(kind, most[what].high, units)}`;
+  const legend = hanging(
+    '',
+    `${last + DAY < until ? `Nothing is planned after ${formatMoment(origin, last)}. ` : ''}Letters: jobs, below. there: somebody who can start a job. Steps: most in the hour, ${range('power', 'power')}; ${range('air', 'temperature')} (warmest bay); ${range('noise', 'sound-level')} (loudest place).`,
+    io.columns,
+  );
+  return [...days, legend].join('\n\n');
+}
+
+interface Range {
+  readonly low: number;
+  readonly high: number;
+  readonly of: (hour: Plan['hours'][number]) => number;
+}
+
+function scalesOf({ hours }: Plan): Readonly<Record<'power' | 'air' | 'noise', Range>> {
+  const range = (of: Range['of'], low?: number): Range => {
+    const values = hours.map(of);
+    return { of, low: low ?? Math.min(...values), high: Math.max(...values) };
+  };
+  return {
+    power: range(({ power }) => power, 0),
+    air: range(({ air }) => Math.max(...Object.values(air))),
+    noise: range(({ noise }) => Math.max(0, ...Object.values(noise))),
+  };
+}
+
+function levelOf(value: number, { low, high }: Range): string {
+  const share = high > low ? (value - low) / (high - low) : 0;
+  return LEVELS[Math.min(Math.floor(share * LEVELS.length), LEVELS.length - 1)]!;
+}
+
+function jobTable(
+  { jobs, queue: { origin } }: Plan,
+  { currency }: Cabinet,
+  letters: ReadonlyMap<string, string>,
+  io: Io,
+): string {
+  return table(
+    [
+      { head: '', least: 1 },
+      { head: 'job', least: 8 },
+      { head: 'machine', least: 7 },
+      { head: 'starts', least: 9 },
+      { head: 'watched until', least: 7 },
+      { head: 'ends', least: 9 },
+      { head: 'due', least: 9 },
+      { head: 'socket off from', least: 9 },
+      { head: currency, align: 'right', least: 4 },
+    ],
+    jobs.map(({ id, machine, start, watched, end, due, late, off, cost, how }) => [
+      letters.get(id)!,
+      how === 'planned' ? id : `${id} (${how})`,
+      machine,
+      formatMoment(origin, start),
+      formatMoment(origin, Math.ceil(watched / 60) * 60).replace(/^\w+ /, ''),
+      formatMoment(origin, end),
+      due === undefined ? '' : `${formatMoment(origin, due)}${late ? ' MISSED' : ''}`,
+      off === undefined ? 'stays on' : formatMoment(origin, off),
+      formatNumber(cost, 2),
+    ]),
+    io.columns,
+  );
+}
+
+function whys({ jobs, queue: { origin }, now }: Plan, io: Io): string {
+  return jobs
+    .map(({ id, why, how, start }: PlannedJob) => {
+      const reasons =
+        how !== 'planned'
+          ? [how === 'pinned' ? 'it is pinned there in the file' : 'it had started by then']
+          : start <= now || why.length === 0
+            ? ['nothing keeps it from starting at once']
+            : why.slice(0, 2).map(({ to, because }) => `until ${formatMoment(origin, to)} ${because}`);
+      return hanging(`- ${id}: `, reasons.join('; '), io.columns);
+    })
+    .join('\n');
+}
+
+function learned({ learned: says }: Plan, io: Io): string[] {
+  if (says.length === 0) return [];
+  return [
+    ['Learned from weeks that were simulated:', ...says.map((text) => hanging('- ', text, io.columns))].join('\n'),
+  ];
+}
+
+function checksText(plan: Plan, units: UnitSystem, io: Io, ink: Ink): string[] {
+  const {
+    checks,
+    queue: { origin },
+  } = plan;
+  if (checks.length === 0) return [];
+  const notes = sourceNotes();
+  const failing = checks.filter(({ verdict }) => verdict === 'fails');
+  const unknown = checks.filter(({ verdict }) => verdict === 'unknown').length;
+  const line = ({ title, part, unit, value, limit, at, alone }: PlanCheck): string => {
+    const number = quantity(unit, value!, units);
+    const when = at === undefined ? '' : ` at ${formatMoment(origin, at)}`;
+    const plans = alone ? '; alone too, so that no start mends it' : '';
+    return `${title}, ${part}: ${number} ${shortLimit(limit, unit, units, number)} ${notes.mark(limit.source)}${when}${plans}`;
+  };
+  const held = checks.length - failing.length - unknown;
+  const head = `The week as planned was simulated and held against the limits of heat, power and sound: ${held} hold${unknown > 0 ? `, ${unknown} cannot be told` : ''}${failing.length === 0 ? '.' : `, ${failing.length} fail${failing.length === 1 ? 's' : ''}:`}`;
+  return [
+    [hanging('', head, io.columns), ...failing.map((check) => hanging('- ', ink.alarm(line(check)), io.columns))].join(
+      '\n',
+    ),
+    ...(failing.length === 0 ? [] : [notes.list(io.columns)]),
+  ];
+}
