@@ -117,6 +117,22 @@ describe('boards of a carcass', () => {
       }
   });
 
+  it('property: a leaf before a fixed front with an opening is in nobody’s place either', () => {
+    for (const lies of ['before', 'in']) {
+      const cabinet = cabinetOf(
+        `${inside}, made-of: [plywood 12 mm, cork 20 mm], doors: { hatch: { bays: [lower], made-of: plywood 18 mm } }`,
+        `${bays}\njoinery: { doors: { hatch: { lies: ${lies} } } }`,
+      );
+      const leaf = named(cabinet, 'leaf of hatch');
+      expect(leaf.place.from[1]).toBeCloseTo(lies === 'before' ? -0.05 : -0.032, 9);
+      const front = constructionOf(cabinet).boards.filter(({ of }) => of === 'faces.front');
+      expect(front.map(({ cuts }) => cuts.map(({ what }) => what))).toEqual([
+        ['opening of hatch'],
+        ['opening of hatch'],
+      ]);
+    }
+  });
+
   it('exact: what a rebate or a groove takes out of one board, the other has more', () => {
     const net = (more: string, joint: string): number =>
       total(

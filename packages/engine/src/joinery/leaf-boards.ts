@@ -5,10 +5,12 @@ import type { LeafPlace } from '../cabinet/joinery.ts';
 import type { Cut } from './board-part.ts';
 import { grainOf, isWood, type Unmarked } from './carcass-boards.ts';
 import { type Axis, along, extent, HAIR, type Place, type Span, shared, type Triple } from './place.ts';
-import { trueThickness, wallThickness } from './skins.ts';
+import { isCovered, trueThickness, wallThickness } from './skins.ts';
 
 /** What a leaf before the edges leaves free of the outermost edge, m; common practice. */
 const REVEAL = 0.0015;
+/** How far a leaf lies over a board that has an opening for it, m; common practice. */
+const OVERLAP = 0.015;
 /** Edges that are thinner than this carry no leaf before them, m. */
 const THINNEST_EDGE = 0.008;
 /** Cup hinge: hole of 35 mm, 12 mm deep, its edge 4.5 mm from that of the leaf (3 to 6 mm), so that its middle is at 22 mm. */
@@ -73,7 +75,8 @@ function edges(cabinet: Cabinet, door: Door): readonly [left: number, right: num
       const gap = forward ? from - own[1] : own[0] - to;
       return gap > -HAIR ? [gap / 2] : [];
     });
-    return gaps.length === 0 ? outer - REVEAL : Math.min(...gaps);
+    const edge = gaps.length === 0 ? outer - REVEAL : Math.min(...gaps);
+    return isCovered(cabinet, door.face) ? edge : Math.min(edge, OVERLAP);
   };
   return [
     beside(u, opening.u, v, opening.v, false),
@@ -96,9 +99,12 @@ export function leafBoards(cabinet: Cabinet, id: string): LeafBoards {
   const { u, v, t, out } = faceAxes[door.face];
   const [u0, u1] = [opening.u[0] - reach[0]!, opening.u[1] + reach[1]!];
   const [v0, v1] = [opening.v[0] - reach[2]!, opening.v[1] + reach[3]!];
+  // Where the face has a board of its own, with an opening in it, the leaf lies on its outside.
+  const fixed = isCovered(cabinet, door.face) ? 0 : wallThickness(cabinet, door.face);
   const depthOf = door.build.layers.reduce((sum, layer) => sum + trueThickness(cabinet, layer), 0);
   const face =
-    out < 0 ? 0 : t === 'x' ? cabinet.inside.width : t === 'y' ? cabinet.inside.depth : cabinet.inside.height;
+    (out < 0 ? 0 : t === 'x' ? cabinet.inside.width : t === 'y' ? cabinet.inside.depth : cabinet.inside.height) +
+    out * fixed;
   let at = lies === 'in' ? face - out * depthOf : face;
   const hinge = cabinet.fit.doors[id]?.hinge ?? 'left';
   const along = hinge === 'left' || hinge === 'right' ? ([v0, v1] as const) : ([u0, u1] as const);

@@ -2,13 +2,15 @@
 
 import type { Page } from './frame/page.ts';
 import { sheetsOf } from './frame/sheets.ts';
+import { arrangement } from './joinery/arrangement.ts';
 import { boards } from './joinery/boards.ts';
 import { cutList } from './joinery/cut-list.ts';
 import { sheetPlans } from './joinery/sheet-plans.ts';
+import { templates } from './joinery/templates.ts';
 import type { FlatFile, Paper, PaperFile, PaperInput, SolidFile } from './paper.ts';
 import { printedParts } from './printed/paper.ts';
 
-export const papers: readonly Paper[] = [cutList, sheetPlans, boards, printedParts];
+export const papers: readonly Paper[] = [arrangement, cutList, sheetPlans, boards, templates, printedParts];
 
 export interface MadePaper {
   readonly id: string;

@@ -5,9 +5,11 @@ import { drawingArea, type FormatName, formats, marksOf, type Page } from '../fr
 import { textWidth } from '../frame/text-width.ts';
 import type { Angle, Paper, PaperInput } from '../paper.ts';
 import { makePaper } from '../papers.ts';
+import { arrangement } from './arrangement.ts';
 import { boards } from './boards.ts';
 import { cutList } from './cut-list.ts';
 import { lotPlans, sheetPlans } from './sheet-plans.ts';
+import { patchesOf, templates } from './templates.ts';
 import { mm } from './words.ts';
 
 /** As many bays and machines as one likes, one above another, with shelves in grooves and a wooden door. */
@@ -52,7 +54,7 @@ function outside({ items, width, height }: Page, format: FormatName): string[] {
 const wordsOf = (pages: readonly Page[]): string[] =>
   pages.flatMap((page) => marksOf(page).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])));
 
-const all: readonly Paper[] = [cutList, sheetPlans, boards];
+const all: readonly Paper[] = [arrangement, cutList, sheetPlans, boards, templates];
 
 describe('the joiner’s papers', () => {
   it.each([1, 2, 5, 12])(
@@ -97,5 +99,58 @@ describe('the joiner’s papers', () => {
   it('exact: a board larger than any sheet is asked for, not drawn', async () => {
     const { missing } = await makePaper(sheetPlans, inputOf(12));
     expect(missing.join('\n')).toMatch(/fits no sheet of plywood/);
+  });
+
+  it('exact: from the left the view stands at the right of the front in first angle, at its left in third; the plan below or above', async () => {
+    const places = async (angle: Angle): Promise<Record<string, readonly [number, number]>> => {
+      const { pages } = await makePaper(arrangement, inputOf(2, { angle }));
+      const titles = pages.flatMap((page) => marksOf(page)).filter((mark) => mark.kind === 'text');
+      return Object.fromEntries(titles.map(({ text, at }) => [text, at]));
+    };
+    const [first, third] = [await places('first'), await places('third')];
+    const [front, left, above] = ['from the front', 'from the left', 'from above'];
+    expect(first[left!]![0]).toBeGreaterThan(first[front!]![0]);
+    expect(third[left!]![0]).toBeLessThan(third[front!]![0]);
+    expect(first[above!]![1]).toBeGreaterThan(first[front!]![1]);
+    expect(third[above!]![1]).toBeLessThan(third[front!]![1]);
+  });
+
+  it('exact: templates are full size: middles of holes lie as far apart on paper as on the board, and the square is 50 mm', async () => {
+    const input = inputOf(3);
+    const { boards: parts } = constructionOf(input.source.cabinet);
+    const side = parts.find(({ name }) => name === 'left side')!;
+    const pilots = side.cuts.filter(({ purpose }) => purpose === 'pilot');
+    expect(pilots.length).toBeGreaterThan(2);
+    const { pages } = await makePaper(templates, input);
+    const sheet = pages.find((page) => {
+      const words = wordsOf([page]);
+      return (
+        words.some((each) => each.startsWith(`${side.mark} left side:`)) &&
+        words.filter((each) => /Ø5, 11 deep/.test(each)).length >= 2
+      );
+    })!;
+    const middles = marksOf(sheet).flatMap((mark) =>
+      mark.kind === 'circle' && Math.abs(mark.radius - 2.5) < 1e-9 ? [mark.at] : [],
+    );
+    expect(middles.flatMap((one) => middles.map((other) => Math.round((one[1] - other[1]) * 1e6) / 1e6))).toContain(32);
+    const squares = marksOf(sheet).filter(
+      (mark) =>
+        mark.kind === 'line' &&
+        mark.closed &&
+        Math.abs(Math.hypot(mark.points[0]![0] - mark.points[1]![0], mark.points[0]![1] - mark.points[1]![1]) - 50) <
+          1e-9,
+    );
+    expect(squares).toHaveLength(1);
+  });
+
+  it('property: every drilled cut of every board is on one template', () => {
+    const { boards: parts } = constructionOf(inputOf(5).source.cabinet);
+    for (const part of parts) {
+      const drilled = part.cuts.filter(({ purpose }) => /hole|cup|pin|pilot/.test(purpose));
+      expect(patchesOf(part).flatMap(({ cuts }) => cuts.map(({ cut }) => cut))).toEqual(
+        expect.arrayContaining(drilled),
+      );
+      expect(patchesOf(part).flatMap(({ cuts }) => cuts)).toHaveLength(drilled.length);
+    }
   });
 });
