@@ -96,4 +96,35 @@ describe('asking', () => {
     },
     { open: join(root, 'examples/winter-shed.yaml') },
   );
+
+  journey(
+    'how sure is it: chances, differences, what to measure; the remarks take their spreads from it',
+    async ({ page }) => {
+      await page.getByRole('button', { name: 'Ask', exact: true }).click();
+      await page.getByRole('button', { name: 'How sure is it?' }).click();
+      await page.getByLabel('samples').selectOption('32');
+      await page.locator('.ask-pane .begin').click();
+      await ended(page);
+      expect(await page.locator('.answered').textContent()).toMatch(/32 of 32 samples of \d+ uncertain inputs/);
+      expect(await page.locator('.answered .spread-bar').count()).toBeGreaterThan(0);
+      expect(await faultsFoundByAxe(page)).toEqual([]);
+    },
+    { open: join(root, 'examples/winter-shed.yaml') },
+  );
+
+  journey(
+    'what would be better: the front is seen while it grows; stopped, its winner becomes an option',
+    async ({ page }) => {
+      await page.getByRole('button', { name: 'Ask', exact: true }).click();
+      await page.getByRole('button', { name: 'What would be better?' }).click();
+      await page.getByLabel('cheaper').check();
+      await page.locator('.ask-pane .begin').click();
+      await expect.poll(() => page.locator('.answered .paper img').count(), { timeout: 90_000 }).toBe(1);
+      await page.locator('.course').getByRole('button', { name: 'stop' }).click();
+      await ended(page);
+      expect(await page.locator('.answered').textContent()).toMatch(/variants were run/);
+      expect(await faultsFoundByAxe(page)).toEqual([]);
+    },
+    { open: join(root, 'examples/winter-shed.yaml') },
+  );
 });

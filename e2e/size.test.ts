@@ -8,7 +8,7 @@ import { firstLoad } from '../bench/first-load.mjs';
 import { root } from './browser.ts';
 
 /** kB. Wished for: 300, which is not reached; nothing may be added without somebody seeing it. */
-const LIMIT = 330;
+const LIMIT = 345;
 
 const dist = join(root, 'packages/workbench/dist');
 

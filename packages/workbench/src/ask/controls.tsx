@@ -1,5 +1,6 @@
 // What a person chooses before a question is asked.
 
+import type { Want } from '@stillair/engine';
 import { useEffect } from 'preact/compat';
 import type { ControlsProps } from './answer.ts';
 
@@ -133,5 +134,58 @@ export function Choice({
         ))}
       </select>
     </label>
+  );
+}
+
+const wantWords: Readonly<Record<Want, string>> = {
+  quiet: 'quieter',
+  cheap: 'cheaper',
+  cool: 'cooler',
+  clean: 'cleaner air in the room',
+  still: 'stiller air at the prints',
+};
+
+/** One want has a best variant, several have a front. */
+export function WantsChoice({ wishes, onWishes }: ControlsProps) {
+  const { wants = ['quiet'] } = wishes;
+  return (
+    <fieldset className="wants">
+      <legend>wanted</legend>
+      {(Object.entries(wantWords) as [Want, string][]).map(([want, words]) => (
+        <label key={want}>
+          <input
+            type="checkbox"
+            checked={wants.includes(want)}
+            onChange={({ currentTarget: { checked } }) =>
+              onWishes({ ...wishes, wants: checked ? [...wants, want] : wants.filter((each) => each !== want) })
+            }
+          />{' '}
+          {words}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+const samplesOffered: readonly number[] = [32, 128, 512];
+const USUAL_SAMPLES = 128;
+
+/** More samples take longer, and tell finer chances. */
+export function SamplesChoice(props: ControlsProps) {
+  const { wishes, onWishes } = props;
+  const { samples = USUAL_SAMPLES } = wishes;
+  useEffect(() => {
+    if (wishes.samples === undefined) onWishes({ ...wishes, samples });
+  });
+  return (
+    <>
+      <DayChoice {...props} />
+      <Choice
+        label="samples"
+        value={String(samples)}
+        words={samplesOffered.map(String)}
+        onChange={(value) => onWishes({ ...wishes, samples: Number(value) })}
+      />
+    </>
   );
 }

@@ -3,16 +3,31 @@
 import type { StudyName } from '../engine/protocol.ts';
 import type { Question } from './answer.ts';
 import { CareView } from './care-view.tsx';
-import { DayChoice, DiaryChoice, JobFileChoice } from './controls.tsx';
+import { DayChoice, DiaryChoice, JobFileChoice, SamplesChoice, WantsChoice } from './controls.tsx';
 import { FaultsView } from './faults-view.tsx';
 import { JobView } from './job-view.tsx';
 import { PapersView } from './papers-view.tsx';
 import { PareView } from './pare-view.tsx';
+import { SearchView } from './search-view.tsx';
 import { ShutOffView } from './shut-off-view.tsx';
+import { SpreadView } from './spread-view.tsx';
 
 export type Askable = Exclude<StudyName, 'compare'>;
 
 export const questions: { readonly [Name in Askable]: Question<Name> } = {
+  spread: {
+    asks: 'How sure is it?',
+    says: 'Runs the cabinet and its options on common samples of every number that nobody measured: the chance that each limit is kept, what the options change and how surely, and which single measurement would settle most.',
+    Controls: SamplesChoice,
+    View: SpreadView,
+  },
+  search: {
+    asks: 'What would be better?',
+    says: 'Tries what the file leaves free under search:, or what may be assumed, for what keeps every limit and is best in what you want.',
+    Controls: WantsChoice,
+    wants: ({ wants }) => (wants?.length === 0 ? 'Say what is wanted.' : undefined),
+    View: SearchView,
+  },
   faults: {
     asks: 'What if one part fails?',
     says: 'Runs every single fault of the file, one at a time, and says what it comes to and what in the file catches it. It is no substitute for local codes, for licensed practice and for standing beside a machine.',

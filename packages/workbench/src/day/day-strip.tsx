@@ -1,7 +1,7 @@
 // The foot of the page: what happens over the day, and a time cursor that tints the sheet.
 
 import { type Band, dashes, formatClock, type Line, type Panel, type Strip } from '@stillair/engine';
-import { type KeyboardEvent, type PointerEvent, useRef } from 'preact/compat';
+import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from 'preact/compat';
 import type { ShownDay } from '../engine/protocol.ts';
 import { useSize } from '../sheet/use-size.ts';
 
@@ -22,7 +22,11 @@ const GAP = 26;
 
 export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
   const frame = useRef<HTMLDivElement>(null);
-  const { width } = useSize(frame, { width: 960, height: 240 });
+  const { width: room } = useSize(frame, { width: 960, height: 240 });
+  // Drawn for letters of 15 pixels, and larger by as much as those of the page are.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: letters change when the window does, and with it the room.
+  const scale = useMemo(letterScale, [room]);
+  const width = room / scale;
   const { strips, panels, sheet } = day;
   const end = sheet.times.at(-1)!;
   const plot = Math.max(120, width - LEFT - RIGHT);
@@ -33,7 +37,7 @@ export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
 
   const toTime = (event: PointerEvent<SVGSVGElement>): void => {
     const { left } = event.currentTarget.getBoundingClientRect();
-    onTime(clamped(((event.clientX - left - LEFT) / plot) * end, end));
+    onTime(clamped((((event.clientX - left) / scale - LEFT) / plot) * end, end));
   };
   const key = (event: KeyboardEvent<HTMLElement>): void => {
     const steps: Readonly<Record<string, number>> = {
@@ -76,8 +80,9 @@ export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
         onKeyDown={key}
       >
         <svg
-          width={width}
-          height={height}
+          width={room}
+          height={height * scale}
+          viewBox={`0 0 ${width} ${height}`}
           aria-hidden="true"
           onPointerDown={(event) => {
             event.currentTarget.setPointerCapture(event.pointerId);
@@ -109,6 +114,10 @@ export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
       </div>
     </div>
   );
+}
+
+function letterScale(): number {
+  return Math.max(1, Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 15);
 }
 
 function clamped(time: number, end: number): number {

@@ -19,8 +19,8 @@ export function helping(say: (answer: Helped) => void): (help: Help) => void {
 
 async function runnerOf(runs: Runs, source: CabinetSource): Promise<Runner> {
   if (runs === 'variants') return variantRunner(source) as (task: Variant) => unknown as Runner;
-  const { faultRunner } = await onDemand();
-  return faultRunner(source) as Runner;
+  const { faultRunner, searchRunner } = await onDemand();
+  return (runs === 'faults' ? faultRunner(source) : searchRunner(source)) as Runner;
 }
 
 function thrown(error: unknown): void {

@@ -14,10 +14,13 @@ import type {
   Panel,
   PaperFile,
   Paring,
+  SearchStudy,
   SheetDay,
   ShutOffs,
+  SpreadStudy,
   Strip,
   UnitSystem,
+  Want,
 } from '@stillair/engine';
 import type { JsonSchema } from '../text/schema-at.ts';
 
@@ -87,6 +90,9 @@ export interface PaperShown {
 /** What each study answers. */
 export interface Results {
   readonly compare: Comparison;
+  readonly spread: SpreadStudy;
+  /** With the front as a picture. */
+  readonly search: { readonly study: SearchStudy; readonly picture: string };
   readonly faults: FaultStudy;
   readonly pare: Paring;
   readonly job: JobRead | Unreadable;
@@ -102,6 +108,8 @@ export interface Wishes {
   readonly samples: number;
   /** All days of the file unless given. */
   readonly days?: readonly string[];
+  /** What a search is for. */
+  readonly wants?: readonly Want[];
   /** A job file, a diary. */
   readonly file?: File;
   readonly machine?: string;
@@ -112,7 +120,7 @@ export interface Wishes {
 }
 
 /** Tasks that can be spread over workers, by the function that runs them. */
-export type Runs = 'variants' | 'faults';
+export type Runs = 'variants' | 'faults' | 'search';
 
 /** One task for a helping worker; tasks of one piece of work share what was read for it. */
 export interface Help {

@@ -7,15 +7,21 @@ import {
   type FaultTask,
   faultRunner,
   faults,
+  frontPicture,
   type Outcome,
   pare,
   type ReadSource,
+  type SearchOutcome,
+  type SearchTask,
+  search,
+  searchRunner,
   shutOffs,
+  spread as spreadOf,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
 import type { Hands, Spread } from './hands.ts';
-import type { Results, StudyName, Wishes } from './protocol.ts';
+import type { Results, Runs, StudyName, Wishes } from './protocol.ts';
 import { keepOutcomes, seldom } from './so-far.ts';
 import { careBy } from './study-care.ts';
 import { readJobFile } from './study-job.ts';
@@ -53,6 +59,22 @@ const studies: {
 } = {
   compare: (source, { samples }, hands, hooks) =>
     ofVariants<'compare'>(source, hands, hooks, (evaluate, its) => compare(source, { samples, evaluate, ...its })),
+  spread: (source, { samples, days }, hands, hooks) =>
+    ofVariants<'spread'>(source, hands, hooks, (evaluate, its) =>
+      spreadOf(source, { samples, evaluate, ...(days === undefined ? {} : { days }), ...its }),
+    ),
+  search: (source, { wants = ['quiet'], units = 'metric' }, hands, hooks) =>
+    spread<SearchTask, SearchOutcome, 'search'>(
+      'search',
+      source,
+      hands,
+      hooks,
+      searchRunner(source),
+      async (evaluate, its) => {
+        const found = await search(source, { wants, evaluate, ...its });
+        return { study: found, picture: frontPicture(found, source.cabinet.title, units) };
+      },
+    ),
   pare: (source, { samples }, hands, hooks) =>
     ofVariants<'pare'>(source, hands, hooks, (evaluate, its) => pare(source, { samples, evaluate, ...its })),
   faults: (source, { samples, days }, hands, hooks) =>
@@ -88,7 +110,7 @@ function ofVariants<Name extends StudyName>(
 }
 
 function spread<Task, Result, Name extends StudyName>(
-  runs: 'variants' | 'faults',
+  runs: Runs,
   { text }: ReadSource,
   hands: Hands,
   { progress, stop, soFar }: StudyHooks<Name>,

@@ -4,6 +4,7 @@
 import type { Complaint, Finding, UnitSystem } from '@stillair/engine';
 import type { Answer, Look, Progress, StudyName } from '../engine/protocol.ts';
 import { type AllAsked, askedAnew, heardOfStudy, leftAll } from './asked.ts';
+import { withSpreads } from './with-spreads.ts';
 
 export type View = 'front' | 'side' | 'plan' | 'space';
 export type Theme = 'light' | 'dark' | 'system';
@@ -218,8 +219,12 @@ function heard(work: Work, answer: Answer): Work {
       return { ...work, progress: answer.progress };
     case 'studying':
     case 'told':
-    case 'broke':
-      return { ...work, asked: heardOfStudy(work.asked, answer) };
+    case 'broke': {
+      const asked = heardOfStudy(work.asked, answer);
+      const whole = answer.kind === 'told' && answer.study === 'spread' && answer.ended === 'whole';
+      if (!whole || asked.spread?.text !== work.text) return { ...work, asked };
+      return { ...work, asked, findings: withSpreads(work.findings, answer.result), banded: true };
+    }
     case 'edited':
     case 'worded':
     case 'inspected':

@@ -5,12 +5,15 @@ import { type Finding, formatQuantity, type KindName, type UnitSystem } from '@s
 const WIDTH = 200;
 const PAD = 8;
 
+/** What of a finding is drawn. */
+type Drawn = Pick<Finding, 'value' | 'limit' | 'p10' | 'p90' | 'logarithmic' | 'unit'>;
+
 export function SpreadBar({
   finding,
   units,
   pending,
 }: {
-  readonly finding: Finding;
+  readonly finding: Drawn;
   readonly units: UnitSystem;
   readonly pending: boolean;
 }) {
@@ -45,7 +48,7 @@ export function SpreadBar({
   );
 }
 
-function describe({ value, p10, p90, limit }: Finding, show: (number: number) => string): string {
+function describe({ value, p10, p90, limit }: Drawn, show: (number: number) => string): string {
   const band = p10 === undefined || p90 === undefined ? '' : `, ten to ninety per cent ${show(p10)} to ${show(p90)}`;
   return `${show(value!)}${band}, limit ${limit!.kind === 'at-most' ? 'at most' : 'at least'} ${show(limit!.value)}`;
 }
