@@ -13,6 +13,7 @@ const { quantile, keeps } = await of('engine/dist/judge/bands.js');
 const { randomStream, textSeed } = await of('engine/dist/numerics/random.js');
 const { evenColumn } = await of('engine/dist/numerics/owen-scramble.js');
 const { evenShares } = await of('engine/dist/studies/spread/even-samples.js');
+const { chanceOf, estimatedBand } = await of('engine/dist/studies/spread/estimate.js');
 const { openEvaluator } = await of('station/dist/workers.js');
 
 const [file, samples = 64, seeds = 16] = process.argv.slice(2).map((word, at) => (at === 0 ? word : Number(word)));
@@ -26,8 +27,15 @@ const seedOf = (path, seed) => (textSeed(path) ^ Math.imul(seed, 0x9e3779b9)) >>
 const methods = {
   plain: (seed) => columnsOf((path) => Array.from({ length: samples }, randomStream(seedOf(`plain ${path}`, seed)))),
   'Latin hypercube': (seed) => columnsOf((path) => sampleColumn(path, samples, seed)),
-  'even, one set': (seed) => columnsOf((path, at) => evenColumn(at, samples, seedOf(path, seed))),
-  'even, eight sets': (seed) => evenShares(paths, samples, seed),
+  // What eight sets cost that are scrambled apart, and so tell their error without bias.
+  'even, eight sets apart': (seed) =>
+    columnsOf((path, at) => {
+      const sets = Array.from({ length: 8 }, (_, set) =>
+        evenColumn(at, Math.ceil(samples / 8), seedOf(`${path} ${set}`, seed)),
+      );
+      return Array.from({ length: samples }, (_, row) => sets[row % 8][Math.floor(row / 8)]);
+    }),
+  'even (ours)': (seed) => evenShares(paths, samples, seed),
 };
 
 const { measures } = measureDays(read.cabinet);
@@ -101,3 +109,27 @@ for (const method of Object.keys(methods)) {
   });
   console.log(`| ${method} | ${cells.join(' | ')} |`);
 }
+
+// What is said to be the error, against what the seeds scatter by.
+const said = (of) =>
+  middle(
+    moved.flatMap(({ id, limit }) => {
+      const runs = found['even (ours)'].map((run) =>
+        of(
+          run.map((values) => values[id]),
+          limit,
+        ),
+      );
+      const real = scatter(runs.map(({ value }) => value));
+      const errors = Math.sqrt(runs.reduce((sum, { error }) => sum + error * error, 0) / runs.length);
+      return real > 0 ? [errors / real] : [];
+    }),
+  );
+const end = (key) => (values) => {
+  const band = estimatedBand(values);
+  return { value: band[key], error: band.errors[key] };
+};
+console.log(
+  `said error by real one: p10 ${said(end('p10')).toFixed(1)}, p50 ${said(end('p50')).toFixed(1)}, p90 ${said(end('p90')).toFixed(1)}, ` +
+    `chance ${said((values, limit) => chanceOf(values.map((value) => keeps(limit, value)))).toFixed(1)}`,
+);

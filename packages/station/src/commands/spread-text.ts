@@ -65,14 +65,18 @@ function headed(text: string, { width, ink }: Shown): string {
   return ink.strong(hanging('', text, width));
 }
 
-function openingOf({ samples, inputs, findings, wrong, days }: SpreadStudy): string {
+function openingOf({ samples, inputs, findings, wrong, days, bandError }: SpreadStudy): string {
   const limited = findings.filter(({ limit }) => limit !== undefined);
   const day = days.length === 1 ? ` Day: ${days[0]}.` : '';
   if (samples.ran === 0) return `Nothing was varied: ${inputs} inputs are uncertain.${day}`;
+  const ends =
+    bandError === undefined
+      ? ''
+      : ` For want of samples the ends of a band may be off by ${percent(bandError)} of its width, in the middle of these.`;
   const kept = limited.filter(({ chance }) => chance?.value === 1).length;
   const broken = limited.filter(({ chance }) => chance?.value === 0).length;
   const open = limited.filter(({ chance }) => chance !== undefined && chance.value > 0 && chance.value < 1).length;
-  return `${samples.ran} samples of ${inputs} uncertain inputs.${day} Of ${limited.length} limits ${kept} are kept and ${broken} broken in all of them, ${open} are open; by the better guess ${wrong.toFixed(1)} of these must be expected to be called wrongly.`;
+  return `${samples.ran} samples of ${inputs} uncertain inputs.${day} Of ${limited.length} limits ${kept} are kept and ${broken} broken in all of them, ${open} are open; by the better guess ${wrong.toFixed(1)} of these must be expected to be called wrongly.${ends}`;
 }
 
 function optionTable(options: readonly OptionSpread[], { width }: Shown): string {

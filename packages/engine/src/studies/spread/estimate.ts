@@ -2,11 +2,11 @@
 
 import { type Band, FEWEST_SAMPLES, quantile } from '../../judge/bands.ts';
 import { jackknifeError } from '../../numerics/jackknife.ts';
-import { SETS } from './even-samples.ts';
+import { BLOCKS, withoutBlock } from './even-samples.ts';
 
 export interface Estimate {
   readonly value: number;
-  /** Standard error; absent when too few samples ran to tell. */
+  /** Standard error, rather too large than too small; absent when too few samples ran to tell. */
   readonly error?: number;
 }
 
@@ -20,11 +20,11 @@ export function present<Value>(samples: readonly (Value | undefined)[]): Value[]
   return samples.filter((value) => value !== undefined);
 }
 
-/** Samples with each set left out; undefined when there would be too few to tell anything. */
-export function withoutEachSet<Value>(samples: readonly (Value | undefined)[]): Value[][] | undefined {
-  const all = present(samples).length;
-  const without = Array.from({ length: SETS }, (_, set) => present(samples.filter((_value, at) => at % SETS !== set)));
-  return without.some((left) => left.length < FEWEST_SAMPLES || left.length === all) ? undefined : without;
+/** Samples with each block left out; undefined when there would be too few to tell anything. */
+export function withoutEachBlock<Value>(samples: readonly (Value | undefined)[]): Value[][] | undefined {
+  const values = present(samples);
+  if (values.length - Math.ceil(values.length / BLOCKS) < FEWEST_SAMPLES) return undefined;
+  return Array.from({ length: BLOCKS }, (_, block) => withoutBlock(values, block));
 }
 
 export function estimated<Value>(
@@ -33,7 +33,7 @@ export function estimated<Value>(
 ): Estimate | undefined {
   const values = present(samples);
   if (values.length === 0) return undefined;
-  const without = withoutEachSet(samples);
+  const without = withoutEachBlock(samples);
   return { value: of(values), ...(without === undefined ? {} : { error: jackknifeError(without.map(of)) }) };
 }
 
@@ -58,7 +58,7 @@ export function estimatedBand(
   if (values.length < FEWEST_SAMPLES) return undefined;
   const at = (of: readonly number[], share: number): number => quantile(of, share, logarithmic);
   const band = (of: readonly number[]): Band => ({ p10: at(of, 0.1), p50: at(of, 0.5), p90: at(of, 0.9) });
-  const without = withoutEachSet(samples)?.map(band);
+  const without = withoutEachBlock(samples)?.map(band);
   const error = (key: keyof Band): number => jackknifeError(without!.map((each) => each[key]));
   return {
     ...band(values),

@@ -1,11 +1,19 @@
-// The samples of a spread: for every uncertain input of the cabinet and of its options one column, common to all of them. They fill the
-// space of inputs evenly, in several sets that are scrambled apart, so that the sets tell the error of whatever they are asked.
+// The samples of a spread: for every uncertain input of the cabinet and of its options one column, common to all of them, that together
+// fill the space of inputs evenly.
 
 import { evenColumn } from '../../numerics/owen-scramble.ts';
 import { textSeed } from '../../numerics/random.ts';
 
-/** Sets that are scrambled apart. Sample `at` belongs to set `at` modulo this: whatever ran first is of all sets alike. */
-export const SETS = 8;
+/**
+ * Blocks of samples that follow each other. Each block fills the space evenly by itself, so that what a block's absence changes tells the
+ * error of an estimate; it tells it too large, because the blocks also make up for each other.
+ */
+export const BLOCKS = 8;
+
+/** Samples without those of one block, in their order. */
+export function withoutBlock<Sample>(samples: readonly Sample[], block: number): Sample[] {
+  return samples.filter((_, at) => Math.floor((at * BLOCKS) / samples.length) !== block);
+}
 
 /**
  * Where each sample lies in each input's distribution, 0 < u < 1, by path.
@@ -19,17 +27,13 @@ export function evenShares(
   seed: number,
   firstDimension: number = 0,
 ): ReadonlyMap<string, readonly number[]> {
-  const each = Math.ceil(count / SETS);
   return new Map(
-    paths.map((path, at) => {
-      const sets = Array.from({ length: SETS }, (_, set) =>
-        evenColumn(firstDimension + at, each, columnSeed(path, set, seed, firstDimension)),
-      );
-      return [path, Array.from({ length: count }, (_, row) => sets[row % SETS]![Math.floor(row / SETS)]!)] as const;
-    }),
+    paths.map(
+      (path, at) => [path, evenColumn(firstDimension + at, count, columnSeed(path, seed, firstDimension))] as const,
+    ),
   );
 }
 
-function columnSeed(path: string, set: number, seed: number, firstDimension: number): number {
-  return (textSeed(`${path} ${set} ${firstDimension === 0 ? 'first' : 'second'}`) ^ Math.imul(seed, 0x9e3779b9)) >>> 0;
+function columnSeed(path: string, seed: number, firstDimension: number): number {
+  return (textSeed(`${path} ${firstDimension === 0 ? 'first' : 'second'}`) ^ Math.imul(seed, 0x9e3779b9)) >>> 0;
 }

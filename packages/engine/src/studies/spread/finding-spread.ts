@@ -34,6 +34,14 @@ export interface FindingSpread extends Partial<EstimatedBand> {
   readonly unexplained: number;
 }
 
+/** How far the ends of a band may be off for want of samples, as share of its width (in logarithms where it spans decades). */
+export function bandError({ p10, p90, errors, logarithmic }: FindingSpread): number | undefined {
+  if (p10 === undefined || p90 === undefined || errors === undefined || !(p90 > p10)) return undefined;
+  return logarithmic && p10 > 0
+    ? (errors.p10 / p10 + errors.p90 / p90) / 2 / Math.log(p90 / p10)
+    : (errors.p10 + errors.p90) / 2 / (p90 - p10);
+}
+
 /** Normal scores of the inputs in the samples that ran, by path. */
 export type ScoresAt = (rows: readonly number[]) => ReadonlyMap<string, readonly number[]>;
 

@@ -8,7 +8,7 @@ import { normalScores, scoreOfLimit } from '../../numerics/normal-scores.ts';
 import { readingCorrelation, varianceTakenAway, wrongCalls } from '../../numerics/value-of-measuring.ts';
 import { exactlyInWords, readingError, wayToMeasure } from '../how-to-measure.ts';
 import type { Estimate } from './estimate.ts';
-import { SETS } from './even-samples.ts';
+import { BLOCKS, withoutBlock } from './even-samples.ts';
 import { type Expanded, expanded, rowsOf, type ScoresAt } from './finding-spread.ts';
 
 /** Something that may be called wrongly: whether a limit is kept, or whether an option is better. */
@@ -68,7 +68,7 @@ interface Gain {
   readonly question: Question;
   readonly before: number;
   readonly after: number;
-  /** Without each set of the samples. */
+  /** Without each block of the samples. */
   readonly without: readonly number[];
 }
 
@@ -106,13 +106,8 @@ function gainsIn(question: Question, scoresAt: ScoresAt): Gain[] {
   const inputs = [...found.keys()];
   if (inputs.length === 0) return [];
   // Only the inputs that were found are offered again: it is how strong they are that is asked here.
-  const without = Array.from({ length: SETS }, (_, set) =>
-    callsIn(
-      question,
-      rows.filter((row) => row % SETS !== set),
-      inputs,
-      scoresAt,
-    ),
+  const without = Array.from({ length: BLOCKS }, (_, block) =>
+    callsIn(question, withoutBlock(rows, block), inputs, scoresAt),
   );
   return inputs.map((input) => ({
     path: input.path,
@@ -166,7 +161,9 @@ function measurementOf(own: readonly Gain[], expansions: ReadonlyMap<string, Exp
   const correlation = readingCorrelation(error);
   const sum = (kind: Question['kind']): Estimate => {
     const of = own.filter((gain) => gain.question.kind === kind);
-    const without = Array.from({ length: SETS }, (_, set) => of.reduce((all, gain) => all + gain.without[set]!, 0));
+    const without = Array.from({ length: BLOCKS }, (_, block) =>
+      of.reduce((all, gain) => all + gain.without[block]!, 0),
+    );
     return { value: of.reduce((all, gain) => all + gainOf(gain), 0), error: jackknifeError(without) };
   };
   const taken = [...expansions.values()].map((expansion) => {

@@ -7,7 +7,7 @@ import { relevanceIn } from '../../judge/relevance.ts';
 import { type Evaluate, evaluateHere, type Outcome, type Variant } from '../../judge/variants.ts';
 import type { Trade } from '../../trades/measure.ts';
 import { evenShares } from './even-samples.ts';
-import { type FindingSpread, findingSpread, scoresOf } from './finding-spread.ts';
+import { bandError, type FindingSpread, findingSpread, scoresOf } from './finding-spread.ts';
 import { type Measurement, measurementsFor, type Question } from './measuring.ts';
 import {
   differencesOf,
@@ -35,6 +35,8 @@ export interface SpreadStudy {
   /** How much surer differences are than levels. */
   readonly orders: Orders;
   readonly findings: readonly FindingSpread[];
+  /** How far the ends of a band may be off for want of samples, as share of its width: the middle of the open verdicts. */
+  readonly bandError?: number;
   /** Verdicts of limits that one must expect to be wrong, each by the better guess. */
   readonly wrong: number;
   /** Best first. */
@@ -114,6 +116,8 @@ export async function spread(source: ReadSource, asked: SpreadOptions = {}): Pro
 
   const sets = stop() ? [] : exchangeSets(open, base.inputs, matters, singledOut);
   const exchanged = sets.length === 0 ? [] : await run(exchanges(base, columns, sets, samples, seed));
+  const ends = open.flatMap((finding) => bandError(finding) ?? []).sort((a, b) => a - b);
+  const offBy = ends[Math.floor(ends.length / 2)];
   return {
     version: 1,
     days,
@@ -127,6 +131,7 @@ export async function spread(source: ReadSource, asked: SpreadOptions = {}): Pro
     differences,
     orders: ordersOf(differences),
     findings,
+    ...(offBy === undefined ? {} : { bandError: offBy }),
     wrong: open.reduce((sum, { chance }) => sum + Math.min(chance!.value, 1 - chance!.value), 0),
     measurements,
     ...(sets.length === 0 ? {} : { shares: totalShares(base, sets, exchanged, open, matters) }),
