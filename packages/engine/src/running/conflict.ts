@@ -2,7 +2,7 @@
 // taking out one after the other (deletion filtering; J. W. Chinneck and E. W. Dravnieks, ORSA Journal on Computing 3:157, 1991, from memory).
 // There may be other such sets, and a smaller one.
 
-import { schedule } from '../numerics/schedule/search.ts';
+import { scheduling } from '../numerics/schedule/search.ts';
 import { formatDuration } from '../units/format.ts';
 import { formatMoment } from '../units/week.ts';
 import { type WeekWish, weekOf } from './week.ts';
@@ -20,25 +20,40 @@ export interface Conflict {
 
 const NODES = 3000;
 
-/** Undefined when all demands, deadlines among them, can hold together, or that could not be told. */
-export function conflictOf(wish: WeekWish): Conflict | undefined {
+/**
+ * Undefined when all demands, deadlines among them, can hold together, or that could not be told, or the person has stopped it. `pause`
+ * lets others have their turn.
+ */
+export async function conflictOf(
+  wish: WeekWish,
+  stop: () => boolean,
+  pause: () => Promise<void>,
+): Promise<Conflict | undefined> {
   const demands = demandsOf(wish);
   let proved = true;
-  const cannot = (kept: readonly Demand[]): boolean => {
+  const cannot = async (kept: readonly Demand[]): Promise<boolean> => {
     const without = new Set(demands.filter((demand) => !kept.includes(demand)).map(({ id }) => id));
     const { problem } = weekOf({ ...wish, without, dueHard: true });
     if (problem.tasks.length === 0) return false;
-    const { found } = schedule(problem, { nodes: NODES });
+    const steps = scheduling(problem, { nodes: NODES });
+    let step = steps.next();
+    while (step.done !== true && !stop()) {
+      await pause();
+      step = steps.next();
+    }
+    const found = step.done === true ? step.value.found : 'unknown';
     if (found === 'unknown') proved = false;
     return found === 'none';
   };
-  if (!cannot(demands)) return undefined;
+  if (!(await cannot(demands))) return undefined;
   let kept: readonly Demand[] = demands;
   // Halves first: most demands have nothing to do with it.
   for (let size = Math.ceil(kept.length / 2); size >= 1; size = size === 1 ? 0 : Math.ceil(size / 2)) {
     for (let at = 0; at < kept.length; ) {
       const without = kept.filter((_, index) => index < at || index >= at + size);
-      if (cannot(without)) kept = without;
+      await pause();
+      if (stop()) return undefined;
+      if (await cannot(without)) kept = without;
       else at += size;
     }
   }

@@ -147,7 +147,7 @@ export async function plan(
     const answer = await solved(week, nodes, stop, pause);
     finished();
     if (answer.found !== 'schedule') {
-      const conflict = stop() ? undefined : conflictOf(wish);
+      const conflict = stop() ? undefined : await conflictOf(wish, stop, pause);
       const found = answer.found === 'none' || conflict !== undefined ? 'no' : 'unknown';
       return {
         ...empty,
@@ -168,7 +168,9 @@ export async function plan(
     cuts.push(cut);
   }
   if (last === undefined) return { ...empty, found: 'unknown', stopped: true };
-  return finishedPlan(source, last, { ...empty, nodes: looked }, stop());
+  const missed = last.answer.aims[0]!.value > 0;
+  const conflict = missed && !stop() ? await conflictOf(last.wish, stop, pause) : undefined;
+  return finishedPlan(source, last, { ...empty, nodes: looked, ...(conflict && { conflict }) }, stop());
 }
 
 interface Planned {
@@ -189,8 +191,6 @@ function finishedPlan(
   const { cabinet, queue } = week;
   const names = ['deadlines', ...queue.aims] as const;
   const offs = stopped ? [] : shutOffs({ cabinet: run.cabinet, origins }).jobs;
-  const missed = answer.aims[0]!.value > 0;
-  const conflict = missed && !stopped ? conflictOf(wish) : undefined;
   return {
     ...empty,
     found: 'yes',
@@ -198,7 +198,6 @@ function finishedPlan(
       .map((each) => plannedJob({ cabinet, week, trials: wish.trials, offs, shift: run.shift }, answer.placings, each))
       .sort((a, b) => a.start - b.start || a.machine.localeCompare(b.machine, 'en')),
     aims: answer.aims.map(({ value, bound, proved }, at) => ({ aim: names[at]!, value, bound, proved })),
-    ...(conflict === undefined ? {} : { conflict }),
     learned: wish.cuts.map(({ says }) => says),
     checks,
     hours: hoursOf(run, queue.from, queue.until),
