@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { formatComplaint } from '../cabinet/complaint.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
+import { randomStream } from '../numerics/random.ts';
 import { parseDate } from '../units/calendar.ts';
+import { appendEntry } from './append-diary.ts';
 import type { Diary } from './diary.ts';
 import { readDiary } from './read-diary.ts';
 
@@ -129,4 +131,25 @@ shed.diary.yaml:10:1  error  key-unknown
     expect(diary).toMatchObject({ ok: true });
     if (diary.ok) expect(diary.diary.remarks).toHaveLength(remarks);
   });
+});
+
+it('property: a diary with any of its characters changed, doubled or left out is read or complained of, and never thrown at', () => {
+  const text = readFileSync(join(examples, 'winter-shed.diary.yaml'), 'utf8');
+  const random = randomStream(7);
+  const signs = '{}[]:,-#"\'0129 \n*&!|>xé';
+  const pick = (most: number): number => Math.floor(random() * most);
+  let understood = 0;
+  for (let trial = 0; trial < 400; trial += 1) {
+    let changed = text;
+    for (let change = pick(3) + 1; change > 0; change -= 1) {
+      const at = pick(changed.length);
+      const by = [signs[pick(signs.length)]!, '', changed[at]!.repeat(2)][pick(3)]!;
+      changed = changed.slice(0, at) + by + changed.slice(at + 1);
+    }
+    const diary = readDiary('shed.diary.yaml', changed, cabinet, today);
+    if (diary.ok) understood += 1;
+    else expect(diary.complaints.every(({ what, where }) => what !== '' && where.line > 0)).toBe(true);
+    appendEntry(changed, 'jobs', { on: '2026-11-28', job: 'mount' });
+  }
+  expect(understood).toBeGreaterThan(20);
 });
