@@ -1,7 +1,7 @@
 // How long between two times of care where the file says nothing. Most of it is common practice without a source, and says so.
 
 import { type Assumption, decades } from './assumption.ts';
-import type { CareInterval } from './care.ts';
+import type { CareInterval, CarePractice } from './care.ts';
 
 export interface Practice {
   readonly interval: CareInterval;
@@ -9,7 +9,7 @@ export interface Practice {
 }
 
 const HOUR = 3600;
-export const PRACTICE = 'common practice, no source';
+const PRACTICE = 'common practice, no source';
 
 const printing = (hours: number): Assumption => exactly(hours * HOUR, PRACTICE);
 const months = (number: number, why: string = PRACTICE): Assumption => exactly(number, why);
@@ -20,10 +20,8 @@ function exactly(value: number, why: string): Assumption {
 
 const every = (interval: CareInterval, source: string = PRACTICE): Practice => ({ interval, source });
 
-export type MachineCare = 'belts' | 'terminals' | 'guides' | 'tube end' | 'hot end' | 'bed cable';
-
-/** Machines, by hours of their own printing. */
-export const machinePractice: Readonly<Record<MachineCare, Practice>> = {
+export const practices: Readonly<Record<CarePractice, Practice>> = {
+  // Machines, by hours of their own printing.
   belts: every({ printing: printing(50) }),
   terminals: every(
     { printing: printing(100) },
@@ -33,26 +31,6 @@ export const machinePractice: Readonly<Record<MachineCare, Practice>> = {
   'tube end': every({ printing: printing(250) }),
   'hot end': every({ printing: printing(500) }),
   'bed cable': every({ printing: printing(1000) }, `${PRACTICE}: cables that move with a bed tire and may arc`),
-};
-
-export type PartCare =
-  | 'filterChange'
-  | 'filterCheck'
-  | 'carbonChange'
-  | 'fanCheck'
-  | 'fanChange'
-  | 'fanAlways'
-  | 'sealCheck'
-  | 'detectorTest'
-  | 'detectorChange'
-  | 'chainTest'
-  | 'linkCheck'
-  | 'extinguisherCheck'
-  | 'sensorCheck'
-  | 'insideClean'
-  | 'desiccantDry';
-
-export const partPractice: Readonly<Record<PartCare, Practice>> = {
   filterChange: every({ months: months(12) }, `${PRACTICE}: at twice its clean pressure loss, or after 12 months`),
   filterCheck: every({ printing: printing(500) }),
   carbonChange: every(
@@ -82,7 +60,7 @@ export const partPractice: Readonly<Record<PartCare, Practice>> = {
     `${PRACTICE}; how often and by whom it is serviced is a matter of local rules`,
   ),
   sensorCheck: every({ months: months(12) }, `${PRACTICE}: beside a good thermometer`),
-  insideClean: every({ months: months(3) }),
+  bayClean: every({ months: months(3) }),
   desiccantDry: every(
     { days: decades(30, 24, 38, 'silica gel at 10 to 20 % humidity, from memory') },
     '100 g of silica gel in a box of 20 l that is not tight, 24 to 38 days; gel from memory, the rest reckoned',

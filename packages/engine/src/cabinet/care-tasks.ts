@@ -1,201 +1,64 @@
-// Everything in a cabinet that wants care, with its interval: the file's own, else what is common practice.
+// What wants care, with its interval and its words: the file's own interval, else what is common practice.
 
 import type { Assumption } from './assumption.ts';
-import type { Cabinet, Control } from './cabinet.ts';
-import type { CareAction, CareCount, CareKind, CareTask } from './care.ts';
-import { type MachineCare, machinePractice, type Practice, partPractice } from './care-practice.ts';
+import type { CarePractice, CareTask } from './care.ts';
+import { type CaredFor, type CarePart, carePartsOf } from './care-parts.ts';
+import { type Practice, practices } from './care-practice.ts';
 import type { Origins } from './origin.ts';
 
-type Told = Pick<
-  Cabinet,
-  'paths' | 'doors' | 'machines' | 'spools' | 'protection' | 'sensors' | 'bays' | 'costs' | 'care'
->;
-
 /** In the order of the cabinet. What the file says is never done is left out. */
-export function careTasksOf(cabinet: Told, origins: Origins = new Map()): CareTask[] {
-  return allCareTasks(cabinet, origins).flatMap((task) => {
-    const own = cabinet.care[task.part]?.[task.action];
-    if (own === undefined) return [task];
-    if (Object.keys(own).length === 0) return [];
-    return [{ ...task, interval: own, source: 'the cabinet file', own: true as const }];
+export function careTasksOf(cabinet: CaredFor, origins: Origins = new Map()): CareTask[] {
+  return carePartsOf(cabinet).flatMap((part): CareTask[] => {
+    const { action, practice, kind, counts, about } = part;
+    const own = cabinet.care[part.part]?.[action];
+    if (own !== undefined && Object.keys(own).length === 0) return [];
+    const usual = withPrinting(practice, practices[practice], cabinet, origins);
+    return [
+      {
+        id: `${part.part} ${action}`,
+        part: part.part,
+        action,
+        says: SAYS[practice](part),
+        counts,
+        kind,
+        ...(about === undefined ? {} : { about }),
+        ...(own === undefined ? usual : { interval: own, source: 'the cabinet file', own: true }),
+      },
+    ];
   });
 }
 
-/** By common practice alone. */
-export function allCareTasks(cabinet: Told, origins: Origins = new Map()): CareTask[] {
-  return [
-    ...ofPaths(cabinet, origins),
-    ...ofDoors(cabinet),
-    ...ofMachines(cabinet),
-    ...ofSpools(cabinet),
-    ...ofProtection(cabinet),
-    ...Object.keys(cabinet.sensors).map((id) =>
-      task(
-        'sensor',
-        `sensor ${id}`,
-        'check',
-        `compare the sensor ${id}`,
-        partPractice.sensorCheck,
-        {},
-        `sensors.${id}`,
-      ),
-    ),
-    ...Object.keys(cabinet.bays).map((id) =>
-      task('bay', `bay ${id}`, 'clean', `clean ${id}`, partPractice.insideClean, {}),
-    ),
-  ];
-}
-
-function task(
-  kind: CareKind,
-  part: string,
-  action: CareAction,
-  says: string,
-  { interval, source }: Practice,
-  counts: CareCount,
-  about?: string,
-): CareTask {
-  return {
-    id: `${part} ${action}`,
-    part,
-    action,
-    says,
-    counts,
-    interval,
-    source,
-    kind,
-    ...(about === undefined ? {} : { about }),
-  };
-}
-
-function ofPaths({ paths, costs }: Told, origins: Origins): CareTask[] {
-  const life = (name: 'filterLife' | 'carbonLife'): Assumption => {
-    const { p10 = costs[name], p90 = costs[name] } = origins.get(`costs.${name}`)?.spread ?? {};
-    return { value: costs[name], low: p10, high: p90, shape: 'log-normal', why: `costs.${name}` };
-  };
-  return Object.entries(paths).flatMap(([id, { parts }]) =>
-    parts.flatMap((part, at): CareTask[] => {
-      const { part: what } = part;
-      if (what !== 'filter' && what !== 'carbon' && what !== 'fan') return [];
-      const several = parts.filter((other) => other.part === what);
-      const name = several.length > 1 ? `${what} ${id} ${several.indexOf(part) + 1}` : `${what} ${id}`;
-      const own = (action: CareAction, says: string, practice: Practice): CareTask =>
-        task(what, name, action, says, practice, { path: id }, `air.${id}.${at}`);
-      if (what === 'filter')
-        return [
-          own('change', `change the ${name}`, withPrinting(partPractice.filterChange, life('filterLife'))),
-          own('check', `look at the ${name} and read its pressure loss`, partPractice.filterCheck),
-        ];
-      if (what === 'carbon')
-        return [own('change', `change the ${name}`, withPrinting(partPractice.carbonChange, life('carbonLife')))];
-      if (part.part !== 'fan' || part.control.kind === 'never') return [];
-      return [
-        own('check', `look at the ${name}: dust, noise, play`, partPractice.fanCheck),
-        own('change', `change the ${name}`, bearing(part.control)),
-      ];
-    }),
-  );
-}
-
-function bearing({ kind }: Control): Practice {
-  return kind === 'always' ? partPractice.fanAlways : partPractice.fanChange;
-}
-
 /** Hours of printing from `costs:`, so that what is paid for and what is asked for are one. */
-function withPrinting({ interval, source }: Practice, printing: Assumption): Practice {
-  return { interval: { ...interval, printing }, source };
+function withPrinting(practice: CarePractice, usual: Practice, { costs }: CaredFor, origins: Origins): Practice {
+  const name = practice === 'filterChange' ? 'filterLife' : practice === 'carbonChange' ? 'carbonLife' : undefined;
+  if (name === undefined) return usual;
+  const { p10 = costs[name], p90 = costs[name] } = origins.get(`costs.${name}`)?.spread ?? {};
+  const printing: Assumption = { value: costs[name], low: p10, high: p90, shape: 'log-normal', why: `costs.${name}` };
+  return { ...usual, interval: { ...usual.interval, printing } };
 }
 
-function ofDoors({ doors }: Told): CareTask[] {
-  return Object.keys(doors).map((id) =>
-    task('seal', `seal ${id}`, 'check', `check the seal of ${id}`, partPractice.sealCheck, {}, `doors.${id}`),
-  );
-}
+const change = ({ part }: CarePart): string => `change the ${part}`;
 
-const MACHINE: readonly (readonly [MachineCare, CareAction, string])[] = [
-  ['belts', 'check', 'check belts and fan intakes of'],
-  ['terminals', 'check', 'check terminals, bed cables and screws of'],
-  ['guides', 'lubricate', 'lubricate the guides of'],
-  ['tube end', 'check', 'check the end of the tube of'],
-  ['hot end', 'clean', 'clean the hot end of'],
-  ['bed cable', 'change', 'change the cable to the moving bed of'],
-];
-
-function ofMachines({ machines }: Told): CareTask[] {
-  return Object.entries(machines).flatMap(([id, { style }]) =>
-    MACHINE.flatMap(([name, action, says]) =>
-      name === 'bed cable' && style !== 'moving-bed'
-        ? []
-        : [task('machine', `${name} ${id}`, action, `${says} ${id}`, machinePractice[name], { machine: id })],
-    ),
-  );
-}
-
-/** A spool with a humidity of its own is kept in a box that something dries. */
-function ofSpools({ spools }: Told): CareTask[] {
-  return Object.entries(spools).flatMap(([id, { humidity }]) =>
-    humidity === undefined
-      ? []
-      : [
-          task(
-            'desiccant',
-            `desiccant ${id}`,
-            'dry',
-            `dry or change the desiccant of ${id}`,
-            partPractice.desiccantDry,
-            {},
-            `spools.${id}`,
-          ),
-        ],
-  );
-}
-
-function ofProtection({ protection }: Told): CareTask[] {
-  const { chain = {}, detectors = {}, extinguisher } = protection;
-  return [
-    ...Object.entries(detectors).flatMap(([id, { what }]) => {
-      const about = `protection.detectors.${id}`;
-      return [
-        task('detector', `detector ${id}`, 'test', `test the detector ${id}`, partPractice.detectorTest, {}, about),
-        ...(what === 'smoke'
-          ? [
-              task(
-                'detector',
-                `detector ${id}`,
-                'change',
-                `change the smoke detector ${id}`,
-                partPractice.detectorChange,
-                {},
-                about,
-              ),
-            ]
-          : []),
-      ];
-    }),
-    ...Object.entries(chain).map(([id, { what }]) => {
-      const link = what === 'thermal link';
-      return task(
-        'chain',
-        `chain ${id}`,
-        link ? 'check' : 'test',
-        link ? `look at the thermal link ${id}` : `trip ${id} (${what})`,
-        link ? partPractice.linkCheck : partPractice.chainTest,
-        {},
-        `protection.chain.${id}`,
-      );
-    }),
-    ...(extinguisher === undefined
-      ? []
-      : [
-          task(
-            'extinguisher',
-            'extinguisher',
-            'check',
-            'have the extinguisher checked',
-            partPractice.extinguisherCheck,
-            {},
-            'protection.extinguisher',
-          ),
-        ]),
-  ];
-}
+const SAYS: Readonly<Record<CarePractice, (part: CarePart) => string>> = {
+  filterChange: change,
+  filterCheck: ({ part }) => `look at the ${part} and read its pressure loss`,
+  carbonChange: change,
+  fanCheck: ({ part }) => `look at the ${part}: dust, noise, play`,
+  fanChange: change,
+  fanAlways: change,
+  sealCheck: ({ name }) => `check the seal of ${name}`,
+  belts: ({ name }) => `check belts and fan intakes of ${name}`,
+  terminals: ({ name }) => `check terminals, bed cables and screws of ${name}`,
+  guides: ({ name }) => `lubricate the guides of ${name}`,
+  'tube end': ({ name }) => `check the end of the tube of ${name}`,
+  'hot end': ({ name }) => `clean the hot end of ${name}`,
+  'bed cable': ({ name }) => `change the cable to the moving bed of ${name}`,
+  desiccantDry: ({ name }) => `dry or change the desiccant of ${name}`,
+  detectorTest: ({ name }) => `test the detector ${name}`,
+  detectorChange: ({ name }) => `change the smoke detector ${name}`,
+  chainTest: ({ name, what = '' }) => `trip ${name} (${what})`,
+  linkCheck: ({ name }) => `look at the thermal link ${name}`,
+  extinguisherCheck: () => 'have the extinguisher checked',
+  sensorCheck: ({ name }) => `compare the sensor ${name}`,
+  bayClean: ({ name }) => `clean ${name}`,
+};

@@ -62,3 +62,27 @@ export type CareKind =
 
 /** Intervals of the file: by part, by action; an empty one is care that the person does not want. */
 export type OwnCare = Readonly<Record<string, Readonly<Partial<Record<CareAction, CareInterval>>>>>;
+
+/** Names of common practices. */
+export type CarePractice =
+  | 'belts'
+  | 'terminals'
+  | 'guides'
+  | 'tube end'
+  | 'hot end'
+  | 'bed cable'
+  | 'filterChange'
+  | 'filterCheck'
+  | 'carbonChange'
+  | 'fanCheck'
+  | 'fanChange'
+  | 'fanAlways'
+  | 'sealCheck'
+  | 'detectorTest'
+  | 'detectorChange'
+  | 'chainTest'
+  | 'linkCheck'
+  | 'extinguisherCheck'
+  | 'sensorCheck'
+  | 'bayClean'
+  | 'desiccantDry';

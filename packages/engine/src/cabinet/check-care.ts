@@ -1,7 +1,7 @@
 // Whether `care:` names parts that the cabinet has. Asked of the file as it stands: an option that takes a part out may leave its care.
 
 import type { Cabinet } from './cabinet.ts';
-import { allCareTasks } from './care-tasks.ts';
+import { carePartsOf } from './care-parts.ts';
 import type { Complaint } from './complaint.ts';
 import { quoted } from './complaint.ts';
 import { nearest } from './nearest.ts';
@@ -9,7 +9,7 @@ import { oneOf } from './shape.ts';
 import type { SourceTree } from './source-tree.ts';
 
 export function careComplaints(cabinet: Cabinet, tree: SourceTree): Complaint[] {
-  const tasks = allCareTasks(cabinet);
+  const tasks = carePartsOf(cabinet);
   const parts = [...new Set(tasks.map(({ part }) => part))];
   return Object.entries(cabinet.care).flatMap(([part, actions]): Complaint[] => {
     const known = tasks.filter((task) => task.part === part).map(({ action }) => action);

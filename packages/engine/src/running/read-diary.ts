@@ -2,8 +2,8 @@
 // is history and no fault: it is remarked upon.
 
 import type { Cabinet, Job } from '../cabinet/cabinet.ts';
-import { type CareAction, type CareTask, careActions } from '../cabinet/care.ts';
-import { allCareTasks } from '../cabinet/care-tasks.ts';
+import { type CareAction, careActions } from '../cabinet/care.ts';
+import { type CarePart, carePartsOf } from '../cabinet/care-parts.ts';
 import { type Complaint, inFileOrder, quoted } from '../cabinet/complaint.ts';
 import { nearest } from '../cabinet/nearest.ts';
 import { readShape } from '../cabinet/shape-complaints.ts';
@@ -30,7 +30,7 @@ export function readDiary(file: string, text: string, cabinet: Cabinet, today: n
   complaints.push(...aheadIn(tree, today));
   const runs = jobs.map((run, at) => runOf(run, at, cabinet, say));
   if (complaints.length > 0) return { ok: false, complaints: inFileOrder(complaints) };
-  const tasks = allCareTasks(cabinet);
+  const tasks = carePartsOf(cabinet);
   return {
     ok: true,
     document: source,
@@ -147,7 +147,7 @@ function runOf(
   };
 }
 
-function strangeParts(done: readonly DoneSpec[], tasks: readonly CareTask[], tree: SourceTree): string[] {
+function strangeParts(done: readonly DoneSpec[], tasks: readonly CarePart[], tree: SourceTree): string[] {
   const parts = [...new Set(tasks.map(({ part }) => part))];
   return done.flatMap(({ part, did }, at) => {
     const { line } = tree.valueSpan(['done', at, 'part']);
