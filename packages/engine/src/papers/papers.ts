@@ -1,5 +1,7 @@
 // The registry of papers: what `stillair papers` can hand over, in the order in which a builder wants it. A paper is one line here.
 
+import { careSheet } from './care/paper.ts';
+import { commissioning } from './commissioning/paper.ts';
 import type { Page } from './frame/page.ts';
 import { sheetsOf } from './frame/sheets.ts';
 import { arrangement } from './joinery/arrangement.ts';
@@ -7,10 +9,25 @@ import { boards } from './joinery/boards.ts';
 import { cutList } from './joinery/cut-list.ts';
 import { sheetPlans } from './joinery/sheet-plans.ts';
 import { templates } from './joinery/templates.ts';
+import { labels } from './labels/paper.ts';
 import type { FlatFile, Paper, PaperFile, PaperInput, SolidFile } from './paper.ts';
 import { printedParts } from './printed/paper.ts';
+import { settings } from './settings/paper.ts';
+import { wiring } from './wiring/paper.ts';
 
-export const papers: readonly Paper[] = [arrangement, cutList, sheetPlans, boards, templates, printedParts];
+export const papers: readonly Paper[] = [
+  arrangement,
+  cutList,
+  sheetPlans,
+  boards,
+  templates,
+  printedParts,
+  wiring,
+  settings,
+  commissioning,
+  careSheet,
+  labels,
+];
 
 export interface MadePaper {
   readonly id: string;

@@ -42,7 +42,7 @@ export function sheetsOf(paper: Paper, content: PaperContent, input: PaperInput)
       sheet: at + 1,
       sheets: bodies.length,
       ...(scale === undefined ? {} : { scale }),
-      ...(drawn ? { angle: input.angle } : {}),
+      ...(drawn && scale !== undefined ? { angle: input.angle } : {}),
       ...(input.date === undefined ? {} : { date: input.date }),
     });
     const round: Item = at === 0 ? { role: 'text', marks } : { role: 'trim', marks };
