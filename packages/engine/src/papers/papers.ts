@@ -1,5 +1,6 @@
 // The registry of papers: what `stillair papers` can hand over, in the order in which a builder wants it. A paper is one line here.
 
+import { buyingList } from './buying/paper.ts';
 import { careSheet } from './care/paper.ts';
 import { commissioning } from './commissioning/paper.ts';
 import type { Page } from './frame/page.ts';
@@ -12,10 +13,14 @@ import { templates } from './joinery/templates.ts';
 import { labels } from './labels/paper.ts';
 import type { FlatFile, Paper, PaperFile, PaperInput, SolidFile } from './paper.ts';
 import { printedParts } from './printed/paper.ts';
+import { report } from './report/paper.ts';
 import { settings } from './settings/paper.ts';
+import { weekend } from './weekend/paper.ts';
 import { wiring } from './wiring/paper.ts';
 
 export const papers: readonly Paper[] = [
+  weekend,
+  buyingList,
   arrangement,
   cutList,
   sheetPlans,
@@ -27,6 +32,7 @@ export const papers: readonly Paper[] = [
   commissioning,
   careSheet,
   labels,
+  report,
 ];
 
 export interface MadePaper {
