@@ -127,4 +127,19 @@ describe('asking', () => {
     },
     { open: join(root, 'examples/winter-shed.yaml') },
   );
+
+  journey(
+    'when each job runs, and what a part costs; axe finds nothing in either',
+    async ({ page }) => {
+      await ask(page, 'When does each job run?');
+      await ended(page);
+      expect(await page.locator('.answered').textContent()).toMatch(/jobs have a place|no plan|No plan/);
+      const seen = await faultsFoundByAxe(page);
+      await ask(page, 'What does a part cost?');
+      await ended(page);
+      expect(await page.locator('.answered table').count()).toBeGreaterThan(0);
+      expect([...seen, ...(await faultsFoundByAxe(page))]).toEqual([]);
+    },
+    { open: join(root, 'examples/winter-shed.yaml') },
+  );
 });

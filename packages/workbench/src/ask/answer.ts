@@ -30,6 +30,6 @@ export interface Question<Name extends StudyName> {
   readonly says: string;
   readonly Controls?: ComponentType<ControlsProps>;
   /** What is wanted before it can be asked. */
-  readonly wants?: (wishes: Partial<Wishes>) => string | undefined;
+  readonly wants?: (wishes: Partial<Wishes>, look: Look) => string | undefined;
   readonly View: ComponentType<AnswerProps<Name>>;
 }

@@ -51,7 +51,7 @@ function Answered({
   const { says, asks, Controls, wants, View } = of;
   const [wishes, setWishes] = useState<Partial<Wishes>>({});
   const its = asked[study] as Asked<Results[StudyName]> | undefined;
-  const wanted = faulty ? 'The text has faults: mend them first.' : wants?.(wishes);
+  const wanted = faulty ? 'The text has faults: mend them first.' : wants?.(wishes, look);
   return (
     <div className="answered" role="region" aria-label={asks}>
       <p className="says">{says}</p>

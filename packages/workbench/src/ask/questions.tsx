@@ -8,6 +8,8 @@ import { FaultsView } from './faults-view.tsx';
 import { JobView } from './job-view.tsx';
 import { PapersView } from './papers-view.tsx';
 import { PareView } from './pare-view.tsx';
+import { PartCostView } from './part-cost-view.tsx';
+import { PlanView } from './plan-view.tsx';
 import { SearchView } from './search-view.tsx';
 import { ShutOffView } from './shut-off-view.tsx';
 import { SpreadView } from './spread-view.tsx';
@@ -51,6 +53,18 @@ export const questions: { readonly [Name in Askable]: Question<Name> } = {
     says: 'When bed and hot end are cool enough after each job, in the air of this bay, with a reserve; and a rule for a switch that measures power.',
     Controls: DayChoice,
     View: ShutOffView,
+  },
+  plan: {
+    asks: 'When does each job run?',
+    says: 'Plans when each job that waits in the file (queue:) starts, by machines, people, quiet hours, the circuit and the warmth of the bays, and runs the week through.',
+    wants: (_, { cabinet }) => (cabinet.queue === undefined ? 'No job waits: the file has no queue.' : undefined),
+    View: PlanView,
+  },
+  partCosts: {
+    asks: 'What does a part cost?',
+    says: 'Filament, electricity as simulated, wear, filters, the machine, the cabinet’s share and hands, for one good job of each that the days have.',
+    Controls: DayChoice,
+    View: PartCostView,
   },
   care: {
     asks: 'What is due?',

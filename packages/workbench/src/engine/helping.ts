@@ -19,8 +19,9 @@ export function helping(say: (answer: Helped) => void): (help: Help) => void {
 
 async function runnerOf(runs: Runs, source: CabinetSource): Promise<Runner> {
   if (runs === 'variants') return variantRunner(source) as (task: Variant) => unknown as Runner;
-  const { faultRunner, searchRunner } = await onDemand();
-  return (runs === 'faults' ? faultRunner(source) : searchRunner(source)) as Runner;
+  const { faultRunner, searchRunner, trialRunner } = await onDemand();
+  const runners = { faults: faultRunner, search: searchRunner, trials: trialRunner };
+  return runners[runs](source) as Runner;
 }
 
 function thrown(error: unknown): void {

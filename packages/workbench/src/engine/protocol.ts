@@ -14,6 +14,8 @@ import type {
   Panel,
   PaperFile,
   Paring,
+  PartCosts,
+  Plan,
   SearchStudy,
   SheetDay,
   ShutOffs,
@@ -98,6 +100,9 @@ export interface Results {
   readonly job: JobRead | Unreadable;
   readonly shutOff: ShutOffs;
   readonly care: CareStudy | Unreadable;
+  readonly partCosts: PartCosts;
+  /** With the week as a picture, and as a calendar. */
+  readonly plan: { readonly plan: Plan; readonly picture: string; readonly calendar: string };
   readonly papers: { readonly papers: readonly PaperShown[] };
 }
 
@@ -120,7 +125,7 @@ export interface Wishes {
 }
 
 /** Tasks that can be spread over workers, by the function that runs them. */
-export type Runs = 'variants' | 'faults' | 'search';
+export type Runs = 'variants' | 'faults' | 'search' | 'trials';
 
 /** One task for a helping worker; tasks of one piece of work share what was read for it. */
 export interface Help {

@@ -10,6 +10,7 @@ import {
   frontPicture,
   type Outcome,
   pare,
+  partCosts,
   type ReadSource,
   type SearchOutcome,
   type SearchTask,
@@ -26,6 +27,7 @@ import { keepOutcomes, seldom } from './so-far.ts';
 import { careBy } from './study-care.ts';
 import { readJobFile } from './study-job.ts';
 import { makePapers } from './study-papers.ts';
+import { planWeek } from './study-plan.ts';
 
 export interface StudyHooks<Name extends StudyName> {
   readonly progress: (done: number, all: number) => void;
@@ -96,6 +98,9 @@ const studies: {
   },
   shutOff: (source, { days }, _, hooks) =>
     Promise.resolve(shutOffs(source, { ...hooks, ...(days === undefined ? {} : { days }) })),
+  partCosts: (source, { samples, days }, _, { progress, stop }) =>
+    partCosts(source, { samples, progress, stop, ...(days === undefined ? {} : { days }) }),
+  plan: planWeek,
   job: readJobFile,
   papers: makePapers,
 };
