@@ -70,6 +70,7 @@ export type { Network } from './network/network.ts';
 export type { Analysis, NetworkFile, NetworkRun } from './network/read-network.ts';
 export { readNetwork } from './network/read-network.ts';
 export { writeNetwork } from './network/write-network.ts';
+export { careCalendar } from './papers/care-calendar.ts';
 export type { Band, Bar, Level, Line, Mark, Panel, Pen, Strip, Wording } from './papers/day-panels.ts';
 export { dashes, dayPanels, dayStrips } from './papers/day-panels.ts';
 export { dayPicture } from './papers/day-picture.ts';

@@ -199,6 +199,7 @@ function addCare(program: Command, io: Io, act: Act): void {
     .option('--diary <file>', 'its diary; beside it, with .diary.yaml in place of .yaml, unless given')
     .option('--today <date>', 'the day that it is; the clock says unless given')
     .option('--all', 'print everything that wants care, not only what comes next')
+    .option('--ics <out>', 'write the dates as a calendar (RFC 5545) into this file; - prints it')
     .option('--done <words>', 'enter what was done, such as "filter exhaust changed"')
     .option('--reading <pressure>', 'with it, a pressure loss that was read, such as "41 Pa"')
     .option('--note <words>', 'with it, anything else')

@@ -2,28 +2,21 @@
 // Times are those of the clock on the wall (floating, as the cabinet file knows no zone). The same plan gives the same bytes; a job keeps
 // its UID when it is planned anew, so that a calendar moves it.
 
-import { textSeed } from '../numerics/random.ts';
 import type { Plan, PlannedJob } from '../running/plan.ts';
 import { dateOf } from '../units/calendar.ts';
 import { formatDuration } from '../units/format.ts';
 import { formatMoment } from '../units/week.ts';
+import { calendarText, escaped, uidOf } from './calendar-text.ts';
 
 const DAY = 86_400;
-/** Octets of a line before it is folded (RFC 5545, 3.1). */
-const LINE = 75;
 const OFF_LENGTH = 300;
 
 /** `title` of the cabinet. Lines end as the format wants them. */
 export function planCalendar(plan: Plan, title: string): string {
-  const lines = [
-    'BEGIN:VCALENDAR',
-    'VERSION:2.0',
-    'PRODID:-//stillair//plan 1//EN',
-    'CALSCALE:GREGORIAN',
-    ...plan.jobs.flatMap((job) => [...event(plan, title, job), ...offEvent(plan, title, job)]),
-    'END:VCALENDAR',
-  ];
-  return `${lines.map(folded).join('\r\n')}\r\n`;
+  return calendarText(
+    'plan',
+    plan.jobs.flatMap((job) => [...event(plan, title, job), ...offEvent(plan, title, job)]),
+  );
 }
 
 function event(plan: Plan, title: string, job: PlannedJob): string[] {
@@ -68,12 +61,6 @@ function vevent(
   ];
 }
 
-/** 128 bits from a text, in the form of RFC 9562 for such (version 8). */
-function uidOf(key: string): string {
-  const hex = ['a', 'b', 'c', 'd'].map((salt) => textSeed(`${salt}:${key}`).toString(16).padStart(8, '0')).join('');
-  return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-8${hex.slice(13, 16)}-a${hex.slice(17, 20)}-${hex.slice(20)}`;
-}
-
 /** `20261130T093000` */
 function stamp(origin: number, seconds: number): string {
   const whole = Math.round(seconds);
@@ -83,36 +70,4 @@ function stamp(origin: number, seconds: number): string {
   const two = (number: number): string => String(number).padStart(2, '0');
   const clock = `${two(Math.floor(left / 3600))}${two(Math.floor(left / 60) % 60)}${two(left % 60)}`;
   return `${String(year).padStart(4, '0')}${two(month)}${two(of)}T${clock}`;
-}
-
-/** Text of a property (RFC 5545, 3.3.11); what no text may hold is left out. */
-function escaped(text: string): string {
-  return Array.from(text)
-    .filter((sign) => sign >= ' ' || sign === '\n')
-    .join('')
-    .replaceAll('\\', '\\\\')
-    .replaceAll(';', '\\;')
-    .replaceAll(',', '\\,')
-    .replaceAll('\n', '\\n');
-}
-
-/** Lines of more than 75 octets go on behind a line end and a space; no sign is torn apart. */
-function folded(line: string): string {
-  const pieces: string[] = [];
-  let [piece, octets] = ['', 0];
-  for (const sign of line) {
-    const size = octetsOf(sign);
-    if (octets + size > LINE) {
-      pieces.push(piece);
-      [piece, octets] = [' ', 1];
-    }
-    piece += sign;
-    octets += size;
-  }
-  return [...pieces, piece].join('\r\n');
-}
-
-function octetsOf(sign: string): number {
-  const code = sign.codePointAt(0)!;
-  return code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
 }

@@ -74,6 +74,16 @@ describe('stillair care', () => {
     expect(err).toBe('');
   });
 
+  it('writes the dates as a calendar, and prints it', async () => {
+    const { written, err } = await run({ ics: 'care.ics' });
+    expect(err).toBe('wrote care.ics\n');
+    expect(written.get('care.ics')).toMatch(
+      /^BEGIN:VCALENDAR\r\n[\s\S]*SUMMARY:clean lower\r\n[\s\S]*END:VCALENDAR\r\n$/,
+    );
+    const { out } = await run({ ics: '-' });
+    expect(out).toBe(written.get('care.ics'));
+  });
+
   it('lists what wants care without a diary, says how to begin one, and exits 3', async () => {
     const { code, out } = await run({}, { files: { 'hall.yaml': hall } });
     expect(code).toBe(3);
