@@ -94,10 +94,14 @@ describe('boards of a carcass', () => {
 
   it('property: no two boards are in one place but for what is cut out there', () => {
     for (const joint of ['glued', 'pins', 'cleats', 'housing'])
-      for (const corners of ['butt', 'rebate']) {
+      for (const [corners, lies] of [
+        ['butt', 'before'],
+        ['rebate', 'before'],
+        ['butt', 'in'],
+      ]) {
         const cabinet = cabinetOf(
           `${inside}, made-of: plywood 18 mm, door: { made-of: plywood 18 mm }`,
-          `${bays}\n${shelf(joint)}\njoinery: { corners: ${corners} }`,
+          `${bays}\n${shelf(joint)}\njoinery: { corners: ${corners}, doors: { door: { lies: ${lies} } } }`,
         );
         const { boards } = constructionOf(cabinet);
         const overlap = boards.flatMap((one, at) =>

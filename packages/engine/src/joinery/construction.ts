@@ -33,7 +33,10 @@ export function constructionOf(cabinet: Cabinet): Construction {
 
 function construct(cabinet: Cabinet): Construction {
   const leaves = Object.keys(cabinet.doors).map((id) => [id, leafBoards(cabinet, id)] as const);
-  const standing = [...carcassBoards(cabinet), ...partitionBoards(cabinet)];
+  const standing = [
+    ...carcassBoards(cabinet),
+    ...partitionBoards(cabinet, (bays) => behindLeaves(cabinet, leaves, bays)),
+  ];
   const cuts = new Map<number, readonly Cut[]>();
   const add = (at: number, more: readonly Cut[]): void => void cuts.set(at, [...(cuts.get(at) ?? []), ...more]);
   const strips: Strip[] = [];
@@ -69,6 +72,23 @@ function construct(cabinet: Cabinet): Construction {
     problems,
     assumes: [...assumesOf(cabinet, leaves), ...air.assumes],
   };
+}
+
+/** How far leaves that lie in an opening over both bays reach into them, from the front and from the back. */
+function behindLeaves(
+  cabinet: Cabinet,
+  leaves: readonly (readonly [string, LeafBoards])[],
+  bays: readonly [string, string],
+): readonly [front: number, back: number] {
+  const over = (face: FaceName): readonly Unmarked[] =>
+    leaves.flatMap(([id, leaf]) => {
+      const door = cabinet.doors[id]!;
+      return door.face === face && bays.every((bay) => door.bays.includes(bay)) ? leaf.boards : [];
+    });
+  return [
+    Math.max(0, ...over('front').map(({ place }) => place.to[1])),
+    Math.max(0, ...over('back').map(({ place }) => cabinet.inside.depth - place.from[1])),
+  ];
 }
 
 /** What doors leave out of a fixed board of their face. */

@@ -15,12 +15,23 @@ const CLEAT = 0.02;
 /** A board that holds a shelf is no further from its end than this, m. */
 const NEAR = 0.08;
 
-/** Boards of a partition, lying upon or beside each other, before their ends are held. */
-export function partitionBoards(cabinet: Cabinet): readonly Unmarked[] {
-  return cabinet.partitions.flatMap((partition, index) => boardsOf(cabinet, partition, index));
+/**
+ * Boards of a partition, lying upon or beside each other, before their ends are held. `behind` says how far from the front and
+ * from the back a board between two bays must stay, for leaves that lie in an opening over both.
+ */
+export function partitionBoards(
+  cabinet: Cabinet,
+  behind: (bays: readonly [string, string]) => readonly [front: number, back: number],
+): readonly Unmarked[] {
+  return cabinet.partitions.flatMap((partition, index) => boardsOf(cabinet, partition, index, behind(partition.bays)));
 }
 
-function boardsOf(cabinet: Cabinet, { id, bays, build }: Partition, index: number): readonly Unmarked[] {
+function boardsOf(
+  cabinet: Cabinet,
+  { id, bays, build }: Partition,
+  index: number,
+  [front, back]: readonly [number, number],
+): readonly Unmarked[] {
   const [a, b] = [cabinet.bays[bays[0]]!, cabinet.bays[bays[1]]!];
   const level = shared(a.x, b.x) > HAIR;
   const layers = build.layers.map((layer) => ({ layer, thickness: trueThickness(cabinet, layer) }));
@@ -37,10 +48,10 @@ function boardsOf(cabinet: Cabinet, { id, bays, build }: Partition, index: numbe
     const from = at;
     at += thickness;
     if (layer.material === STILL_AIR) return [];
-    const { depth } = cabinet.inside;
+    const depth = cabinet.inside.depth - back;
     const place: Place = level
-      ? { from: [common[0], 0, from], to: [common[1], depth, at] }
-      : { from: [from, 0, common[0]], to: [at, depth, common[1]] };
+      ? { from: [common[0], front, from], to: [common[1], depth, at] }
+      : { from: [from, front, common[0]], to: [at, depth, common[1]] };
     const axes: BoardPart['axes'] = level ? { u: 'x', v: 'y', t: 'z' } : { u: 'y', v: 'z', t: 'x' };
     const held = cabinet.structure.shelves[id];
     const way = level ? (held?.grain === 'across' ? 'v' : 'u') : 'v';
@@ -113,7 +124,8 @@ export function heldShelf(cabinet: Cabinet, shelf: Unmarked, boards: readonly Un
       if (holder === undefined || !takes(cabinet, holder, deep)) continue;
       const height = shelf.place.from[2] - diameter / 2 - holder.place.from[2];
       const pins = Array.from({ length: each }, (_, turn): Cut => {
-        const y = PIN_INSET + (turn * (depth - 2 * PIN_INSET)) / (each - 1) - holder.place.from[1];
+        const y =
+          shelf.place.from[1] + PIN_INSET + (turn * (depth - 2 * PIN_INSET)) / (each - 1) - holder.place.from[1];
         return {
           purpose: 'pin',
           shape: { kind: 'round', at: [y, height], diameter },
