@@ -40,7 +40,8 @@ export function drawnWants(wants: readonly Want[]): readonly [Want, Want] {
 export function frontPicture(study: SearchStudy, title: string, units: UnitSystem = 'metric'): string {
   const [x, y] = drawnWants(study.wants).map((want): Axis => {
     const rule = wantRules.find((each) => each.want === want)!;
-    return { want, title: `${want}: ${rule.measuredBy}`, unit: rule.unit };
+    const measured = want === 'cheap' ? 'to buy, and to run for a year where the file says how often' : rule.measuredBy;
+    return { want, title: `${want}: ${measured}`, unit: rule.unit };
   }) as [Axis, Axis];
   const place = (comesTo: SearchVariant['comesTo']): readonly [number, number] | undefined => {
     const [a, b] = [comesTo[x.want], comesTo[y.want]];
@@ -82,7 +83,7 @@ export function frontPicture(study: SearchStudy, title: string, units: UnitSyste
   };
   const told = (axis: Axis, value: number): string => formatQuantity(axis.unit as KindName, value, units);
   const path = members.map((at, number) => `${number === 0 ? 'M' : 'L'}${point(at).map(short).join(' ')}`).join('');
-  const says = `${study.ran} of ${study.variants} variants were run. Filled: every limit kept that can be kept; hollow: not.`;
+  const says = `${study.ran} of ${study.variants} variants were run. Filled: breaks no more limits than the winner; hollow: breaks more.`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-labelledby="title desc">`,
     element('title', { id: 'title' }, escaped(title)),

@@ -37,7 +37,7 @@ export function freeChoice(
   ordered: boolean,
   assumed: boolean = false,
 ): SearchChoice {
-  const standing = valueIn(plain, path);
+  const standing = valueIn(plain, path) ?? leftOut(path);
   const same = (value: unknown): boolean => JSON.stringify(value) === JSON.stringify(standing);
   const others = values.filter((value) => !same(value));
   const place = ordered && standing !== undefined ? placeIn(others, standing) : undefined;
@@ -55,6 +55,13 @@ export function freeChoice(
     ordered: ordered && place !== undefined,
     assumed,
   };
+}
+
+/** What stands for a key that is left out, where it is one plain value that a search is likely to try. */
+function leftOut(path: string): unknown {
+  if (/\.parts\.\d+\.speed$/.test(path)) return '100 %';
+  if (/^air\.[^.]+\.blows$/.test(path)) return 'in';
+  return /^air\.[^.]+\.count$/.test(path) ? 1 : undefined;
 }
 
 /** Where a value belongs among values in order; undefined when it cannot be compared. */

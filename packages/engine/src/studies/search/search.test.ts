@@ -1,11 +1,17 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import type { Edit } from '../../cabinet/cabinet.ts';
 import { readCabinet } from '../../cabinet/read-cabinet.ts';
 import type { ReadSource } from '../../judge/judge.ts';
 import { variantRunner } from '../../judge/variants.ts';
+import { pointsIn } from '../../numerics/choice-space.ts';
+import { lowestOf, tabulated } from '../../numerics/named-spaces.ts';
+import { seek } from '../../numerics/seek.ts';
 import { draught } from '../../trades/draught/draught.ts';
 import { heat } from '../../trades/heat/heat.ts';
-import { choicesOf, editsAt } from './choices.ts';
+import { choicesOf, editsAt, spaceOf } from './choices.ts';
 import { withFree } from './free-words.ts';
 import { beyond, type SearchOutcome, searchRunner } from './run-search.ts';
 import { brokenByAll, scored } from './scores.ts';
@@ -41,7 +47,8 @@ describe('choices', () => {
       'axial 92 mm quiet',
       'axial 120 mm quiet',
     ]);
-    expect(speed!.values.map(({ says }) => says)).toEqual(['as it stands', '60 %', '100 %']);
+    expect(speed!.values.map(({ says }) => says)).toEqual(['100 %', '60 %']);
+    expect(speed).toMatchObject({ base: 0, ordered: true });
     expect(larger).toMatchObject({ id: 'option larger', base: 0 });
     const holes = choicesOf(
       read('{ free: { air.intake.hole: { from: 40 mm round, to: 100 mm round, step: 20 mm } } }'),
@@ -127,13 +134,37 @@ describe('scores', () => {
   });
 });
 
+describe('a whole space of a cabinet', () => {
+  it('exact: its best of 50,000 variants is found in fewer than 1,000 runs', async () => {
+    const folder = join(import.meta.dirname, '../../../../../bench/spaces');
+    const file = join(folder, 'small-box.yaml');
+    const boxText = readFileSync(file, 'utf8');
+    const answer = readCabinet(file, boxText);
+    if (!answer.ok) throw new Error('the box cannot be read');
+    const space = spaceOf(choicesOf({ file, text: boxText, ...answer }));
+    const packed = gunzipSync(readFileSync(join(folder, 'small-box.ranks.gz')));
+    const box = tabulated('small box', space, new Uint16Array(packed.buffer, packed.byteOffset, packed.length / 2));
+    const lowest = lowestOf(box);
+    const { runs } = await seek({
+      space,
+      most: 999,
+      seed: 501,
+      evaluate: (points) => Promise.resolve(points.map(box.cost)),
+      score: (ranks) => ranks.map((rank) => ({ violation: 0, costs: [rank] })),
+      enough: (all) => all.some(({ result }) => result === lowest.cost),
+    });
+    expect(pointsIn(space)).toBe(50_000);
+    expect(runs.some(({ result }) => result === lowest.cost)).toBe(true);
+  });
+});
+
 describe('a search of a cabinet', () => {
   it('cross: finds what trying every variant finds', async () => {
     const source = read(FEW);
     const study = await search(source, { wants: ['quiet'], samples: 0 });
     expect({ ran: study.ran, variants: study.variants, complete: study.complete }).toEqual({
-      ran: 18,
-      variants: 18,
+      ran: 12,
+      variants: 12,
       complete: true,
     });
     const run = variantRunner(source);
@@ -145,8 +176,10 @@ describe('a search of a cabinet', () => {
       );
     expect(study.winner!.comesTo.quiet).toBeCloseTo(loudest(study.winner!.edits), 9);
     const kept = study.cloud.filter(({ keeps }) => keeps).map(({ comesTo }) => comesTo.quiet!);
-    expect(study.winner!.comesTo.quiet).toBe(Math.min(...kept));
+    // Half of what matters in noise may have been given for a simpler winner.
+    expect(study.winner!.comesTo.quiet).toBeLessThan(Math.min(...kept) + 0.25);
     expect(study.undone.map(({ id }) => id)).toEqual(study.winner!.changes.map(({ id }) => id));
+    expect(study.undone.filter(({ idle }) => idle)).toEqual([]);
   });
 
   it('property: no member of a front is better than another in every want', async () => {

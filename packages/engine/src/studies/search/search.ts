@@ -16,6 +16,7 @@ import { changesAt, changesFrom, choicesOf, editsAt, spaceOf } from './choices.t
 import { type EvaluateSearch, evaluateSearchHere, type SearchOutcome, type SearchTask } from './run-search.ts';
 import { breaksOf, comesTo, type Scored, scored } from './scores.ts';
 import type { SearchStudy, SearchVariant } from './search-study.ts';
+import { simplest } from './simplest.ts';
 import { closeLimits, inTheWay, type NamedLimit, type Undone, undoneOf, unnamed } from './why.ts';
 
 export interface SearchOptions {
@@ -84,14 +85,22 @@ export async function search(source: ReadSource, options: SearchOptions): Promis
     score: (outcomes) => scoreAll(outcomes).scores,
   });
 
-  const { runs } = sought;
-  const outcomes = runs.map(({ result }) => result);
+  const runs = [...sought.runs];
   const empty = emptyStudy(source, choices, options, seed);
-  if (outcomes.length === 0) return { ...empty, stopped: true };
-  const last = scoreAll(outcomes);
+  if (runs.length === 0) return { ...empty, stopped: true };
+  const scoredNow = (): Scored => scoreAll(runs.map(({ result }) => result));
+  const bestOf = ({ scores }: Scored): number[] => frontOf(scores).filter((at) => runs[at]!.result.fault === undefined);
+  const found = nearestToBest(bestOf(scoredNow()), scoredNow());
+  const evaluateOne = async (point: Point): Promise<SearchOutcome | undefined> =>
+    (await run([{ edits: editsAt(choices, point), inputs: {} }], false))[0];
+  const winner =
+    found === undefined || wants.length > 1
+      ? found
+      : await simplest(found, { choices, runs, scored: scoredNow(), evaluate: evaluateOne });
+  const last = scoredNow();
+  const outcomes = runs.map(({ result }) => result);
   const given = new Set(last.givenUp);
-  const front = frontOf(last.scores).filter((at) => outcomes[at]!.fault === undefined);
-  const winner = nearestToBest(front, last);
+  const front = winner === undefined || wants.length > 1 ? bestOf(last) : [winner];
   const titles = new Map<string, NamedLimit>();
   const measuresOf = (point: Point): ReadonlyMap<string, DayMeasure> => {
     const answer = readCabinet(source.file, source.text, editsAt(choices, point));
