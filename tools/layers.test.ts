@@ -20,6 +20,7 @@ const engineOrder = [
   'cabinet',
   'joinery',
   'jobs',
+  'logs',
   'network',
   'day',
   'trades',

@@ -1,4 +1,5 @@
 // npm run peers: our day's solver beside general-purpose ones. `--write` keeps the table in docs/bench-peers.md.
+// `coverage` asks instead whether intervals of a calibration hold the truth, into docs/bench-calibrate.md.
 // The peers need a C compiler, SUNDIALS and SciPy: installed here as root on Debian, otherwise it says what is missing.
 
 import { spawnSync } from 'node:child_process';
@@ -15,7 +16,12 @@ const needed = {
   'python3-yaml': () => answers('/usr/bin/python3', ['-c', 'import yaml']),
 };
 
-process.exitCode = install() && compare() ? 0 : 1;
+// Coverage of a calibration's intervals needs no peer.
+process.exitCode = process.argv.includes('coverage') ? (cover() ? 0 : 1) : install() && compare() ? 0 : 1;
+
+function cover() {
+  return ran(process.execPath, [join(root, 'bench/peers/coverage.mjs'), ...process.argv.slice(2)]);
+}
 
 function install() {
   const missing = Object.keys(needed).filter((name) => !needed[name]());

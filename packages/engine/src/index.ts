@@ -64,6 +64,10 @@ export type { SpreadFrom } from './judge/spread-from.ts';
 export { spreadFrom } from './judge/spread-from.ts';
 export type { CabinetSource, Evaluate, Outcome, Variant } from './judge/variants.ts';
 export { variantRunner } from './judge/variants.ts';
+export { dialReadings } from './logs/dial.ts';
+export type { Log, LogColumn, LogFault, LogKind, LogRemark, Reading } from './logs/log.ts';
+export { type Place, placeText } from './logs/places.ts';
+export { type LogOptions, readLog } from './logs/read-log.ts';
 export { assemble } from './network/assemble.ts';
 export type { Assembly } from './network/assembly.ts';
 export type { Network } from './network/network.ts';
@@ -76,11 +80,13 @@ export { dashes, dayPanels, dayStrips } from './papers/day-panels.ts';
 export { dayPicture } from './papers/day-picture.ts';
 export type { DayColumn, DayRow, DayTable } from './papers/day-table.ts';
 export { dayTable } from './papers/day-table.ts';
+export { driftPicture } from './papers/drift-picture.ts';
 export { type Fill, type LineKind, lineLooks, type Mark as SheetMark, type TextMark } from './papers/frame/mark.ts';
 export { type Cells, type FormatName, formatNames, type Item, type Page } from './papers/frame/page.ts';
 export { GREY, INK, onCircle, pageSvg, SHADE } from './papers/frame/page-svg.ts';
 export { textWidth } from './papers/frame/text-width.ts';
 export { frontPicture } from './papers/front-picture.ts';
+export { logPicture } from './papers/log-picture.ts';
 export {
   type Angle,
   angles,
@@ -130,8 +136,25 @@ export type { PlanCheck, PlanHour } from './running/week-run.ts';
 export type { Why } from './running/why.ts';
 export { answerOf } from './studies/answer.ts';
 export type { BestFor } from './studies/best-for.ts';
+export type {
+  CalibratedColumn,
+  CalibratedUnknown,
+  CalibrateOptions,
+  CalibrationStudy,
+} from './studies/calibrate/calibrate.ts';
+export { calibrate } from './studies/calibrate/calibrate.ts';
+export type { EvaluateLog, LogOutcome, LogPlan, LogTask } from './studies/calibrate/expected.ts';
+export { logRunner } from './studies/calibrate/expected.ts';
+export { type InventedColumn, type Invention, inventedLog } from './studies/calibrate/invented-log.ts';
+export { knownUnknowns, unknownNamed } from './studies/calibrate/unknowns.ts';
 export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/compare.ts';
 export { AS_IT_STANDS, compare } from './studies/compare.ts';
+export {
+  type DriftColumn,
+  type DriftOptions,
+  type DriftStudy,
+  drift,
+} from './studies/drift/drift.ts';
 export type { Effect } from './studies/effects.ts';
 export type { Fault, FaultKind } from './studies/fault.ts';
 export { faultsOf } from './studies/fault-list.ts';

@@ -36,6 +36,8 @@ it.each([
   'pare',
   'search',
   'papers',
+  'calibrate',
+  'drift',
   'explain',
   'day',
   'new',

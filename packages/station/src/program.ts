@@ -1,7 +1,7 @@
 // The words of the command line: which commands there are, what they take, and what is said when a word is wrong.
 // Commands are loaded when they are called, so that each starts as quickly as it can.
 
-import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { Command, CommanderError, Option } from 'commander';
 import type { CareOptions } from './commands/care.ts';
 import type { CheckOptions } from './commands/check.ts';
 import type { CompareOptions } from './commands/compare.ts';
@@ -21,6 +21,8 @@ import type { ShutOffCommandOptions } from './commands/shut-off.ts';
 import type { SpreadOptions } from './commands/spread.ts';
 import type { WorkbenchOptions } from './commands/workbench.ts';
 import type { ExitCode, Io } from './io.ts';
+import { addLogs } from './program-logs.ts';
+import { help, numberList, samplesOption, unitsOption, wholeNumber, workersOption } from './program-options.ts';
 import { hanging } from './text.ts';
 import { VERSION } from './version.ts';
 
@@ -57,6 +59,7 @@ function describeProgram(io: Io, act: Act): Command {
   addSpread(program, io, act);
   addPapers(program, io, act);
   addSearch(program, io, act);
+  addLogs(program, io, act);
   addJob(program, io, act);
   addRunning(program, io, act);
   addCare(program, io, act);
@@ -491,36 +494,4 @@ function complaint(text: string, command: Command): string {
   const file = /^unknown command '(.+\.ya?ml)'/.exec(said)?.[1];
   const advice = file === undefined ? `see: ${name} --help` : `to check a cabinet file: stillair check ${file}`;
   return `${name}: ${said}\n${advice}`;
-}
-
-function help(...examples: readonly string[]): string {
-  return `\nExamples:\n${examples.map((example) => `  stillair ${example}`).join('\n')}`;
-}
-
-function unitsOption(): Option {
-  return new Option('--units <system>', 'units to print in').choices(['metric', 'imperial']).default('metric');
-}
-
-function samplesOption(usual = 24): Option {
-  return new Option('--samples <count>', 'how many times to vary the uncertain inputs')
-    .argParser((text) => wholeNumber(text, 0, 10_000))
-    .default(usual);
-}
-
-function workersOption(): Option {
-  return new Option('--workers <count>', 'how many days to compute at once; one a core unless given').argParser(
-    (text) => wholeNumber(text, 0, 256),
-  );
-}
-
-function wholeNumber(text: string, least: number, most: number): number {
-  const value = Number(text);
-  if (/^\d+$/.test(text) && value >= least && value <= most) return value;
-  throw new InvalidArgumentError(`It takes a whole number from ${least} to ${most}.`);
-}
-
-function numberList(text: string): number[] {
-  const values = text.split(',').map((each) => (each.trim() === '' ? Number.NaN : Number(each)));
-  if (values.every((value) => Number.isFinite(value) && value >= 0)) return values;
-  throw new InvalidArgumentError('It takes seconds with commas between them, such as 0,3600.');
 }

@@ -1,10 +1,14 @@
-// A worker thread that runs variants, faults, a search's variants or single jobs of the queue, of the one cabinet file it was started with.
+// A worker thread that runs variants, faults, a search's variants, single jobs of the queue or dates of a log,
+// of the one cabinet file it was started with.
 
 import { parentPort, workerData } from 'node:worker_threads';
 import {
   type FaultOutcome,
   type FaultTask,
   faultRunner,
+  type LogOutcome,
+  type LogTask,
+  logRunner,
   type Outcome,
   type SearchOutcome,
   type SearchTask,
@@ -18,11 +22,12 @@ import {
 import type { Answer } from './pool.ts';
 import type { WorkerStart } from './workers.ts';
 
-type Task = Variant | FaultTask | SearchTask | TrialTask;
-type Result = Outcome | FaultOutcome | SearchOutcome | Trial;
+type Task = Variant | FaultTask | SearchTask | TrialTask | LogTask;
+type Result = Outcome | FaultOutcome | SearchOutcome | Trial | LogOutcome;
 
-const { runs, source } = workerData as WorkerStart;
-const runners = { variants: variantRunner, faults: faultRunner, search: searchRunner, trials: trialRunner };
+const { runs, source, plan } = workerData as WorkerStart;
+const logOf = (each: typeof source) => logRunner(each, plan!);
+const runners = { variants: variantRunner, faults: faultRunner, search: searchRunner, trials: trialRunner, log: logOf };
 const run = runners[runs](source) as (task: Task) => Result;
 
 parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: Task }) => {

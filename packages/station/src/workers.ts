@@ -6,11 +6,16 @@ import {
   type CabinetSource,
   type Evaluate,
   type EvaluateFaults,
+  type EvaluateLog,
   type EvaluateSearch,
   type EvaluateTrials,
   type FaultOutcome,
   type FaultTask,
   faultRunner,
+  type LogOutcome,
+  type LogPlan,
+  type LogTask,
+  logRunner,
   type Outcome,
   type SearchOutcome,
   type SearchTask,
@@ -73,8 +78,10 @@ export interface EvaluatorOptions {
 
 /** What a worker is started with: which tasks it is given, and the file that they are of. */
 export interface WorkerStart {
-  readonly runs: 'variants' | 'faults' | 'search' | 'trials';
+  readonly runs: 'variants' | 'faults' | 'search' | 'trials' | 'log';
   readonly source: CabinetSource;
+  /** Of a log: what is read of the cabinet, and when. */
+  readonly plan?: LogPlan;
 }
 
 export function openEvaluator(source: CabinetSource, options: EvaluatorOptions): Evaluator {
@@ -91,6 +98,26 @@ export function openSearchEvaluator(source: CabinetSource, options: EvaluatorOpt
 
 export function openTrialEvaluator(source: CabinetSource, options: EvaluatorOptions): TrialEvaluator {
   return openSpread<TrialTask, Trial>({ runs: 'trials', source }, trialRunner(source), options);
+}
+
+export interface LogEvaluator {
+  readonly evaluate: (plan: LogPlan) => EvaluateLog;
+  readonly close: () => Promise<void>;
+}
+
+/** For a study of logs: its threads are started with the plan that it makes, and anew for another one. */
+export function openLogEvaluator(source: CabinetSource, options: EvaluatorOptions): LogEvaluator {
+  const opened: { readonly close: () => Promise<void> }[] = [];
+  return {
+    evaluate: (plan) => {
+      const one = openSpread<LogTask, LogOutcome>({ runs: 'log', source, plan }, logRunner(source, plan), options);
+      opened.push(one);
+      return one.evaluate;
+    },
+    close: async () => {
+      await Promise.all(opened.map(({ close }) => close()));
+    },
+  };
 }
 
 type Batch<Task, Result> = (

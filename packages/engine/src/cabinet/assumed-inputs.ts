@@ -127,6 +127,7 @@ const labels: readonly (readonly [RegExp, string])[] = [
   [/^spools\.(.+)\.path\.unwinding$/, 'pull that unwinds $1'],
   [/^factors\.insideFilm$/, 'heat transfer inside'],
   [/^factors\.outsideFilm$/, 'heat transfer outside'],
+  [/^factors\.wallLoss$/, 'heat conducted by boards and panes'],
   [/^factors\.bedLoss$/, 'heat lost by hot beds'],
   [/^factors\.leakage$/, 'flow through cracks'],
   [/^factors\.fanFlow$/, 'flow of the fans'],

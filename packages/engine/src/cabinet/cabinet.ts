@@ -2,6 +2,7 @@
 // Plain data. Where each number came from is kept beside it, in `Origins`, by the path of the number in this object.
 
 import type { Profile } from '../units/profile.ts';
+import type { Calibration } from './calibration.ts';
 import type { OwnCare } from './care.ts';
 import type { Carcass, Costs } from './costs.ts';
 import type { Drive, SpoolPart } from './filament.ts';
@@ -378,6 +379,8 @@ export interface Day {
 export interface Factors {
   readonly insideFilm: number;
   readonly outsideFilm: number;
+  /** On what boards and panes conduct. */
+  readonly wallLoss: number;
   readonly bedLoss: number;
   readonly leakage: number;
   readonly fanFlow: number;
@@ -447,4 +450,5 @@ export interface Cabinet {
   readonly fit: Fit;
   readonly fittings: Fittings;
   readonly joinery: Joinery;
+  readonly calibration?: Calibration;
 }

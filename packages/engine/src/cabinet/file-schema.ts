@@ -1,6 +1,7 @@
 // Schema of the whole cabinet file, version 1. A version once published only gains keys.
 
 import * as z from 'zod';
+import { calibrationSchema } from './calibration.ts';
 import { careSchema } from './care-schema.ts';
 import { carcassOptionSchema, costsSchema } from './costs-schema.ts';
 import { spoolSchema } from './filament-schema.ts';
@@ -150,6 +151,7 @@ function buildFileSchema(): z.ZodObject<Readonly<Record<keyof FileSpec, Schema<u
       fittings: later(() =>
         mapOf(fittingPartSchema(), 'tools, cables, mounts and whatever else needs a place', 'fitting'),
       ).optional(),
+      calibration: later(() => calibrationSchema()).optional(),
     },
     'cabinet file',
   );

@@ -4,6 +4,7 @@
 import { isFault, parseQuantity } from '../units/quantity.ts';
 import type { Assumption } from './assumption.ts';
 import type { Cabinet, Factors, Option } from './cabinet.ts';
+import { fillCalibration } from './calibration.ts';
 import { defaults } from './defaults.ts';
 import { splitPath } from './edit-path.ts';
 import { fillHeats, fillPaths, fillSensors } from './fill-air.ts';
@@ -37,7 +38,8 @@ export function fillCabinet(
   spec: FileSpec,
   tree: SourceTree,
 ): { readonly cabinet: Cabinet; readonly origins: Origins } {
-  const ledger = createLedger(tree);
+  const calibration = fillCalibration(spec.calibration);
+  const ledger = createLedger(tree, calibration);
   const inside = fillInside(spec, ledger);
   const bays = fillBays(spec, inside, ledger);
   const materials = fillOwnEmissions(spec, fillMaterials(spec, ledger), ledger);
@@ -93,6 +95,7 @@ export function fillCabinet(
     fit: fillFit(spec, ledger),
     fittings: fillFittings(spec, ledger),
     joinery: fillJoinery(spec, Object.keys(carcass.doors), ledger),
+    ...(calibration === undefined ? {} : { calibration }),
   };
   return { cabinet, origins: ledger.origins };
 }

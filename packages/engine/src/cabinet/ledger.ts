@@ -3,6 +3,7 @@
 
 import type { Quantity } from '../units/quantity.ts';
 import type { Assumption } from './assumption.ts';
+import type { Calibration } from './calibration.ts';
 import type { Origin, Spread } from './origin.ts';
 import type { FilePath, SourceTree } from './source-tree.ts';
 import type { Given } from './spec.ts';
@@ -24,9 +25,15 @@ export interface Ledger {
   given(file: FilePath): Origin;
 }
 
-export function createLedger(tree: SourceTree): Ledger {
+/** `measured`: what the file says of the log that gave some of its values. */
+export function createLedger(tree: SourceTree, measured?: Pick<Calibration, 'log' | 'values'>): Ledger {
   const origins = new Map<string, Origin>();
-  const given = (file: FilePath): Origin => ({ kind: 'given', where: tree.valueSpan(file) });
+  const logged = new Set(measured?.values);
+  const given = (file: FilePath): Origin => ({
+    kind: 'given',
+    where: tree.valueSpan(file),
+    ...(measured !== undefined && logged.has(file.join('.')) ? { measured: measured.log } : {}),
+  });
   return {
     origins,
     given,
@@ -38,7 +45,7 @@ export function createLedger(tree: SourceTree): Ledger {
         const spread = spreadOf(quantity) ?? doubtOf(quantity.value, doubt);
         const origin: Origin =
           'file' in candidate
-            ? { kind: 'given', where: tree.valueSpan(candidate.file) }
+            ? given(candidate.file)
             : { kind: 'catalogue', part: candidate.part, source: candidate.source };
         origins.set(at, spread === undefined ? origin : { ...origin, spread });
         return quantity.value;

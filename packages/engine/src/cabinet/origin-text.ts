@@ -7,7 +7,7 @@ import type { Origin } from './origin.ts';
 export function originText(origin: Origin | undefined, place: (where: Span) => string): string {
   switch (origin?.kind) {
     case 'given':
-      return `${place(origin.where)}${origin.where.lineText.trim()}`;
+      return `${origin.measured === undefined ? '' : `measured, from ${origin.measured}: `}${place(origin.where)}${origin.where.lineText.trim()}`;
     case 'catalogue':
       return `catalogue, ${origin.part} (${origin.source})`;
     case 'derived':

@@ -11,7 +11,8 @@ export interface Spread {
 }
 
 export type Origin =
-  | { readonly kind: 'given'; readonly where: Span; readonly spread?: Spread }
+  /** `measured`: the log that gave it. */
+  | { readonly kind: 'given'; readonly where: Span; readonly spread?: Spread; readonly measured?: string }
   | { readonly kind: 'catalogue'; readonly part: string; readonly source: string; readonly spread?: Spread }
   | { readonly kind: 'derived'; readonly how: string; readonly spread?: Spread }
   | { readonly kind: 'assumed'; readonly why: string; readonly spread: Spread };

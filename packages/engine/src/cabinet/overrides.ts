@@ -20,6 +20,7 @@ export interface Override {
 export const factorNames: Readonly<Record<string, keyof Factors>> = {
   'inside-film': 'insideFilm',
   'outside-film': 'outsideFilm',
+  'wall-loss': 'wallLoss',
   'bed-loss': 'bedLoss',
   leakage: 'leakage',
   'fan-flow': 'fanFlow',
@@ -32,6 +33,7 @@ export const factorNames: Readonly<Record<string, keyof Factors>> = {
 const factorTexts: Readonly<Record<string, string>> = {
   'inside-film': 'factor on natural convection inside',
   'outside-film': 'factor on convection outside',
+  'wall-loss': 'factor on the heat that boards and panes conduct, without the films of air on them',
   'bed-loss': 'factor on the heat that beds lose',
   leakage: 'factor on every crack of doors and joints',
   'fan-flow': 'factor on the flow of every fan',

@@ -4,6 +4,7 @@ import type { Money } from '../units/money.ts';
 import type { Profile } from '../units/profile.ts';
 import type { Quantity } from '../units/quantity.ts';
 import type { FaceName, Section } from './cabinet.ts';
+import type { CalibrationSpec } from './calibration.ts';
 import type { CareSpec } from './care-schema.ts';
 import type { CarcassSpec, CostsSpec } from './costs-schema.ts';
 import type { DriveSpec, SpoolSpec } from './filament.ts';
@@ -452,4 +453,5 @@ export interface FileSpec {
   readonly search?: Maybe<SearchSpec>;
   readonly fittings?: Maybe<Named<FittingPartSpec>>;
   readonly joinery?: Maybe<JoinerySpec>;
+  readonly calibration?: Maybe<CalibrationSpec>;
 }

@@ -168,7 +168,8 @@ export function addSheet(
   if (given !== undefined && !draft.overridesUsed.includes(`${path}.uValue`))
     draft.overridesUsed.push(`${path}.uValue`);
   // A U-value scales the resistances and keeps the heat capacity; one above what films alone allow leaves a perfect conductor.
-  const scale = given === undefined ? 1 : Math.max((1 / given - RATED_FILMS) / resistance, 1e-3);
+  const rated = given === undefined ? 1 : Math.max((1 / given - RATED_FILMS) / resistance, 1e-3);
+  const scale = rated / Math.max(cabinet.factors.wallLoss, 1e-3);
   const thin = build.layers.length === 1 && 1 / (resistance * scale) > THIN;
   if (thin) {
     const { thickness, density, heatCapacity } = build.layers[0]!;

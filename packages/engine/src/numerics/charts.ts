@@ -61,27 +61,28 @@ export interface Onset {
   /** First values whose likelihood is within a factor e⁻² of it: an interval of about 95 %. */
   readonly from: number;
   readonly to: number;
-  /** Shift, in standard deviations. */
+  /** Shift, as a multiple of the signature. */
   readonly shift: number;
 }
 
-/** When the mean of independent values of deviation 1 left 0 and stayed away: by likelihood (D. V. Hinkley 1970). */
-export function onsetOf(values: ArrayLike<number>): Onset {
-  const count = values.length;
-  const worth = new Float64Array(count);
-  let [sum, best] = [0, count - 1];
-  for (let at = count - 1; at >= 0; at -= 1) {
-    sum += values[at]!;
-    worth[at] = (sum * sum) / (2 * (count - at));
-    if (worth[at]! > worth[best]!) best = at;
-  }
-  let [from, to] = [best, best];
-  for (let at = 0; at < count; at += 1)
-    if (worth[best]! - worth[at]! <= 2) {
-      from = Math.min(from, at);
-      to = Math.max(to, at);
+/**
+ * When something changed and stayed changed, by likelihood (D. V. Hinkley 1970). `signatureOf` gives what a change of 1 at a value does to
+ * all values; without it, it shifts the mean from there on.
+ */
+export function onsetOf(
+  values: ArrayLike<number>,
+  signatureOf: (at: number) => ArrayLike<number> = (at) => Float64Array.from(values, (_, each) => (each < at ? 0 : 1)),
+): Onset {
+  const fits = Array.from({ length: values.length }, (_, at) => {
+    const signature = signatureOf(at);
+    let [both, square] = [0, 0];
+    for (let each = at; each < values.length; each += 1) {
+      both += signature[each]! * values[each]!;
+      square += signature[each]! ** 2;
     }
-  let after = 0;
-  for (let at = best; at < count; at += 1) after += values[at]!;
-  return { at: best, from, to, shift: after / (count - best) };
+    return { worth: square > 0 ? (both * both) / (2 * square) : 0, shift: square > 0 ? both / square : 0 };
+  });
+  const best = fits.reduce((most, { worth }, at) => (worth > fits[most]!.worth ? at : most), 0);
+  const near = [...fits.keys()].filter((at) => fits[best]!.worth - fits[at]!.worth <= 2);
+  return { at: best, from: Math.min(...near), to: Math.max(...near), shift: fits[best]!.shift };
 }

@@ -13,10 +13,14 @@ export interface FitOptions {
   readonly lossScale?: number;
   /** Step of the difference quotients, by unknown; a share 6e-6 of the value (at least of `typical`) unless given. */
   readonly steps?: readonly number[];
-  /** Size of each unknown where it is 0. 1 unless given. */
+  /** Size below which a change of each unknown is not counted as a share of its value; and its size where it is 0, 1 unless given. */
   readonly typical?: readonly number[];
-  /** Ends when a step changes the sum by less than this share, or every unknown by less. 1e-14 unless given. */
+  /** Ends when a step changes the sum by less than this share, and every unknown by less than `stepTolerance`. 1e-14 unless given. */
   readonly tolerance?: number;
+  /** √tolerance unless given. */
+  readonly stepTolerance?: number;
+  /** Damping of the first step, against columns of one length: small where the start is near and slopes hold. 1 unless given. */
+  readonly damping?: number;
   readonly mostRounds?: number;
   /**
    * Share of a step at which its curvature is looked at, 0.001 unless given; 0 leaves it out, for residuals that are known to few
@@ -104,7 +108,7 @@ export function* fitSteps(start: readonly number[], options: FitOptions = {}): F
   if (!Number.isFinite(state.cost))
     throw new RangeError('leastSquares: residuals at start are not finite; start elsewhere');
   let jacobian: Matrix | undefined;
-  let damping = FIRST_DAMPING;
+  let damping = options.damping ?? FIRST_DAMPING;
   const scale = new Float64Array(start.length);
   let converged = false;
   let rounds = 0;
@@ -122,7 +126,7 @@ export function* fitSteps(start: readonly number[], options: FitOptions = {}): F
       tried += 1;
       let turn: Float64Array = new Float64Array(start.length);
       // So near, curvature is nothing but rounding.
-      if (probe > 0 && shareOf(move, state.values) > 1e-6) {
+      if (probe > 0 && shareOf(move, state.values, options.typical) > 1e-6) {
         const part = within(state.values.map((value, at) => value + probe * move[at]!));
         turn = turnOf(state, jacobian, scale, damping, free, move, (yield [part])[0]!, probe);
         evaluations += 1;
@@ -137,6 +141,7 @@ export function* fitSteps(start: readonly number[], options: FitOptions = {}): F
       const largest = shareOf(
         next.map((value, at) => value - state.values[at]!),
         next,
+        options.typical,
       );
       if (largest <= 1e-14 && there.cost >= state.cost) {
         converged = true;
@@ -144,7 +149,7 @@ export function* fitSteps(start: readonly number[], options: FitOptions = {}): F
       }
       if (there.cost < state.cost) {
         const gain = (state.cost - there.cost) / Math.max(state.cost, 1e-300);
-        converged = gain <= tolerance && largest <= Math.sqrt(tolerance);
+        converged = gain <= tolerance && largest <= (options.stepTolerance ?? Math.sqrt(tolerance));
         better = there;
       } else damping *= tried > 1 ? 10 : 4;
     }
@@ -196,8 +201,11 @@ function turnOf(
 }
 
 /** Largest change of an unknown as a share of it. */
-function shareOf(step: Float64Array, values: Float64Array): number {
-  return step.reduce((most, each, at) => Math.max(most, Math.abs(each) / (Math.abs(values[at]!) + 1e-300)), 0);
+function shareOf(step: Float64Array, values: Float64Array, typical: readonly number[] = []): number {
+  return step.reduce(
+    (most, each, at) => Math.max(most, Math.abs(each) / Math.max(Math.abs(values[at]!), typical[at] ?? 1e-300)),
+    0,
+  );
 }
 
 function lengthOf(step: Float64Array, scale: Float64Array): number {

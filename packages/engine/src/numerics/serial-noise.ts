@@ -65,35 +65,71 @@ export function noiseOf(
 ): Noise[] {
   let noises = [...start];
   const least = start.map(({ spread }) => 1e-3 * spread);
-  for (let round = 0; round < 6; round += 1) {
+  for (let round = 0; round < 10; round += 1) {
     const before = noises;
     for (const at of channels.keys()) {
       const { to, from } = channels[at]!;
-      const put = (noise: Noise): Noise[] => noises.map((each, index) => (index === at ? noise : each));
-      const worth = (carry: number, logSpread: number): number =>
-        likelihood(residuals, jacobian, channels, put({ carry, spread: Math.exp(logSpread) }));
       const here = noises[at]!;
-      const carry =
-        to - from < 8
-          ? here.carry
-          : golden((z) => worth(Math.tanh(z), bestSpread(Math.tanh(z))), Math.atanh(CARRY[0]), Math.atanh(CARRY[1]));
-      const steady = to - from < 8 ? here.carry : Math.tanh(carry);
-      noises = put({ carry: steady, spread: Math.max(least[at]!, Math.exp(bestSpread(steady))) });
-
-      function bestSpread(kept: number): number {
-        const middle = Math.log(here.spread);
-        return golden((log) => worth(kept, log), middle - 3, middle + 3, 18);
-      }
+      const worth = (carry: number, fresh: number): number =>
+        likelihood(
+          residuals,
+          jacobian,
+          channels,
+          noises.map((each, index) => (index === at ? { carry, spread: fresh / Math.sqrt(1 - carry * carry) } : each)),
+        );
+      // What is fresh at each step hardly depends on what is carried over: one after the other finds both.
+      let fresh = here.spread * Math.sqrt(1 - here.carry * here.carry);
+      let { carry } = here;
+      if (to - from >= 8)
+        carry = Math.tanh(golden((z) => worth(Math.tanh(z), fresh), Math.atanh(CARRY[0]), Math.atanh(CARRY[1]), 20));
+      const middle = Math.log(fresh);
+      const reach = round === 0 ? 4 : 1;
+      fresh = Math.exp(golden((log) => worth(carry, Math.exp(log)), middle - reach, middle + reach, 18));
+      const spread = Math.max(least[at]!, fresh / Math.sqrt(1 - carry * carry));
+      noises = noises.map((each, index) => (index === at ? { carry, spread } : each));
     }
     const change = Math.max(
       ...noises.map(({ spread, carry }, at) =>
         Math.max(Math.abs(carry - before[at]!.carry), Math.abs(Math.log(spread / before[at]!.spread))),
       ),
     );
-    if (change < 1e-3 || (channels.length === 1 && round > 0)) break;
+    if (change < 2e-3) break;
   }
   return noises;
 }
+
+/**
+ * Noises that the residuals allow beside the likeliest one, channel by channel, with their weights: what is carried over is told by few
+ * values when it is long, and intervals that take it for known are too narrow.
+ */
+export function otherNoises(
+  residuals: ArrayLike<number>,
+  jacobian: Matrix,
+  channels: readonly Channel[],
+  noises: readonly Noise[],
+): { readonly noises: readonly Noise[]; readonly weight: number }[] {
+  return channels.flatMap(({ from, to }, at) => {
+    if (to - from < 8) return [];
+    const { carry, spread } = noises[at]!;
+    const fresh = spread * Math.sqrt(1 - carry * carry);
+    const middle = Math.atanh(carry);
+    const width = 1 / Math.sqrt(to - from);
+    const points = Array.from({ length: 13 }, (_, k) => {
+      const kept = Math.tanh(Math.min(middle + (k - 5) * 0.6 * width * stretch(carry), Math.atanh(CARRY[1])));
+      const tried = noises.map((each, index) =>
+        index === at ? { carry: kept, spread: fresh / Math.sqrt(1 - kept * kept) } : each,
+      );
+      return { noises: tried, worth: likelihood(residuals, jacobian, channels, tried) };
+    });
+    const best = Math.max(...points.map(({ worth }) => worth));
+    const weights = points.map(({ worth }) => Math.exp(worth - best));
+    const sum = weights.reduce((all, each) => all + each, 0);
+    return points.map((point, k) => ({ noises: point.noises, weight: weights[k]! / sum }));
+  });
+}
+
+/** Standard error of atanh φ is about √((1 − φ²) / n) / (1 − φ²): wider by this where much is carried over. */
+const stretch = (carry: number): number => 1 / Math.sqrt(1 - carry * carry);
 
 /** Restricted log likelihood, without constants. */
 function likelihood(

@@ -268,6 +268,7 @@ export const cabinetByHand: Cabinet = {
   factors: {
     insideFilm: 1,
     outsideFilm: 1,
+    wallLoss: 1,
     bedLoss: 1,
     leakage: 1,
     fanFlow: 1,

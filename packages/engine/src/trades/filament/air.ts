@@ -80,7 +80,7 @@ function warmth(run: DayRun, id: string, spool: SpoolPart): Measure {
 const placeOf = ({ where }: SpoolPart): string => (where === 'outside' ? 'air of the room' : `air of ${where}`);
 
 /** Relative humidity of a zone, row by row. */
-function humidityOf(run: DayRun, zone: string): Course | undefined {
+export function humidityOf(run: DayRun, zone: string): Course | undefined {
   const { record, cabinet } = run;
   if (record.concentrations[WATER] === undefined) return undefined;
   return keptWith(record, `relative humidity:${zone}`, () => {

@@ -1,0 +1,207 @@
+// stillair drift FILE LOG: has the cabinet drifted since its file was put right, since when, and what would explain it?
+
+import {
+  type DriftColumn,
+  type DriftStudy,
+  drift as driftOf,
+  driftPicture,
+  formatClock,
+  formatDuration,
+  formatNumber,
+  isFault,
+  parseQuantity,
+  placeText,
+  type ReadSource,
+  type UnitSystem,
+} from '@stillair/engine';
+import { quantity } from '../finding-text.ts';
+import { inkFor } from '../ink.ts';
+import type { ExitCode, Io } from '../io.ts';
+import { loadCabinet } from '../load-cabinet.ts';
+import { longStudy } from '../long-study.ts';
+import { table } from '../table.ts';
+import { hanging } from '../text.ts';
+import { unknownName } from '../unknown-name.ts';
+import { openLogEvaluator } from '../workers.ts';
+import { openLog } from './calibrate.ts';
+import { remarksText, sizeText } from './calibration-text.ts';
+
+export interface DriftOptions {
+  readonly day?: string;
+  readonly settled?: string;
+  readonly column?: readonly string[];
+  readonly shift?: string;
+  readonly svg?: string;
+  readonly json?: boolean;
+  readonly units: UnitSystem;
+  readonly workers?: number;
+}
+
+export async function drift(file: string, logFile: string, options: DriftOptions, io: Io): Promise<ExitCode> {
+  const source = await loadCabinet(file, 'drift', io);
+  if (source === undefined) return 2;
+  const complain = (text: string): ExitCode => {
+    io.err(`stillair drift: ${text}`);
+    return 2;
+  };
+  const days = Object.keys(source.cabinet.days);
+  const day = options.day ?? source.cabinet.calibration?.day ?? days[0]!;
+  if (!days.includes(day)) return complain(unknownName('day', day, days));
+  const settled = options.settled === undefined ? undefined : parseQuantity('duration', options.settled);
+  if (settled !== undefined && isFault(settled)) return complain(`--settled: ${settled.what}; ${settled.mend}`);
+  const log = await openLog(source, logFile, options, io);
+  if ('fault' in log) return complain(`${log.fault}; ${log.mend}`);
+  let study: DriftStudy;
+  try {
+    study = await longStudy(
+      openLogEvaluator(source, { workers: options.workers, stop: io.stop }),
+      'running the days',
+      io,
+      (hooks) => driftOf(source, log, { ...hooks, day, ...(settled === undefined ? {} : { settled: settled.value }) }),
+    );
+  } catch (error) {
+    if (error instanceof RangeError) return complain(error.message.replace(/^(?:drift|calibrate): /, ''));
+    throw error;
+  }
+  if (options.json) io.out(JSON.stringify({ ...study, cabinetFile: file, cabinet: source.cabinet.title }, null, 2));
+  else io.out(driftText(source, study, options.units, io));
+  if (study.stopped) {
+    io.err('Stopped: what could explain a drift was not asked to the end.');
+    return 130;
+  }
+  if (options.svg !== undefined) {
+    const picture = driftPicture(source.cabinet.title, study);
+    if (options.svg === '-') io.out(picture.trimEnd());
+    else {
+      const problem = await io.write(options.svg, picture);
+      if (problem !== undefined) return complain(`cannot write ${options.svg}: ${problem}`);
+      if (options.json !== true) io.out(`wrote ${options.svg}`);
+    }
+  }
+  return study.drifted ? 3 : 0;
+}
+
+function driftText({ cabinet }: ReadSource, study: DriftStudy, units: UnitSystem, io: Io): string {
+  const ink = inkFor(io);
+  const width = io.columns;
+  return [
+    `${ink.strong(cabinet.title)}\n${hanging('', openingOf(study), width)}`,
+    remarksText(study.log.remarks, width),
+    study.columns.length === 0 ? '' : columnTable(study, units, width),
+    hanging('', study.drifted ? ink.strong(verdictOf(study, units)) : verdictOf(study, units), width),
+    study.explanations.length === 0
+      ? ''
+      : `${ink.strong('What would explain it')}\n${explanationTable(study, units, width)}`,
+    study.drifted ? hanging('', adviceOf(study), width) : '',
+  ]
+    .filter((text) => text !== '')
+    .join('\n\n');
+}
+
+function openingOf({ log, day, calibratedWith, columns }: DriftStudy): string {
+  const when = log.firstDay === undefined ? '' : `, from ${log.firstDay}`;
+  const against = calibratedWith === undefined ? 'which no log has put right' : `put right with ${calibratedWith}`;
+  const usual = columns.some(({ noise }) => noise.from === 'this log')
+    ? ' How it scatters is taken from the first part of this log.'
+    : '';
+  const room = log.roomLogged
+    ? ' The room is taken as the log has it: a warm day is no drift.'
+    : ' The log does not have the room: a warm day looks like a drift.';
+  return `${log.file}, ${log.dates} ${log.dates === 1 ? 'day' : 'days'}${when}, against the day ${day} of the file, ${against}.${usual}${room}`;
+}
+
+function columnTable({ columns }: DriftStudy, units: UnitSystem, width: number): string {
+  return table(
+    [
+      { head: 'column', least: 6 },
+      { head: 'place', least: 6 },
+      { head: 'hours', align: 'right' },
+      { head: 'scatter', align: 'right' },
+      { head: 'carried over an hour', align: 'right' },
+      { head: 'sum, of its limit', align: 'right' },
+      { head: 'alarm', least: 12 },
+    ],
+    columns.map((column) => [
+      column.name,
+      placeText(column.place),
+      String(column.hours),
+      sizeText(column, column.noise.spread, units),
+      formatNumber(column.noise.carry, 2),
+      `${formatNumber(column.cusum.most, 1)} of ${formatNumber(column.cusum.limit, 1)}`,
+      alarmOf(column),
+    ]),
+    width,
+  );
+}
+
+function alarmOf({ cusum, ewma }: DriftColumn): string {
+  const first = Math.min(cusum.alarm ?? Number.POSITIVE_INFINITY, ewma.alarm ?? Number.POSITIVE_INFINITY);
+  if (!Number.isFinite(first)) return 'none';
+  return `${momentText(first)}${cusum.side === undefined ? '' : cusum.side === 'up' ? ', too warm or high' : ', too cool or low'}`;
+}
+
+/** `day 3, 9:00` of the log. */
+function momentText(time: number): string {
+  return `day ${Math.floor(time / 86_400) + 1}, ${formatClock(time % 86_400)}`;
+}
+
+function verdictOf({ drifted, onset, columns, explanations, notToldApart }: DriftStudy, units: UnitSystem): string {
+  const chance = Math.round(100 * (1 - columns.reduce((none, { falseAlarm }) => none * (1 - falseAlarm), 1)));
+  if (!drifted || onset === undefined)
+    return `No drift. A log of this length raises an alarm without a cause with a chance of ${chance} %.`;
+  const column = columns.find(({ name }) => name === onset.column)!;
+  const size = sizeText(column, Math.abs(onset.shift), units);
+  const [best] = explanations;
+  const names = explanations.filter(({ id }) => notToldApart.includes(id)).map(({ label }) => label);
+  const why =
+    best === undefined || best.explains < 0.1
+      ? 'None of what was tried explains it.'
+      : names.length > 1
+        ? `${names.join(' and ')} explain it about equally well.`
+        : `Best explained by: ${best.label}.`;
+  const span = onset.to === onset.from ? '' : ` (between ${momentText(onset.from)} and ${momentText(onset.to)})`;
+  return `Drifted since about ${momentText(onset.time)}${span}: ${onset.column} is ${size} ${onset.shift > 0 ? 'above' : 'below'} what the file says. ${why}`;
+}
+
+function explanationTable({ explanations }: DriftStudy, units: UnitSystem, width: number): string {
+  const number = (unit: string, value: number): string =>
+    unit === 'number'
+      ? formatNumber(value, 2)
+      : unit === 'duration'
+        ? formatDuration(value)
+        : quantity(unit, value, units);
+  return table(
+    [
+      { head: 'if this alone changed', least: 16 },
+      { head: 'from', align: 'right' },
+      { head: 'to', align: 'right' },
+      { head: 'it explains', align: 'right' },
+      { head: 'of what is off', least: 10 },
+    ],
+    explanations.map(({ label, unit, was, value, explains, atBound }) => [
+      label,
+      number(unit, was),
+      number(unit, value),
+      `${Math.round(100 * explains)} %`,
+      atBound ? 'at the end of what it may be' : '',
+    ]),
+    width,
+  );
+}
+
+const ADVICE: readonly (readonly [RegExp, string])[] = [
+  [/^loading\./, 'Look at the filter, and change it if it is due.'],
+  [/^leakage/, 'Look at seals, doors and joints.'],
+  [/^fan-flow/, 'Look at the fan, its grille and what stands before it.'],
+  [/^room-temperature/, 'Log the room as well: then a warm day is told from a drift.'],
+  [/^offset\./, 'Hold a second thermometer beside the sensor.'],
+];
+
+function adviceOf({ explanations, notToldApart }: DriftStudy): string {
+  const told = explanations.filter(({ id, explains }) => notToldApart.includes(id) && explains >= 0.1);
+  const advice = told.flatMap(({ id }) => ADVICE.find(([pattern]) => pattern.test(id))?.[1] ?? []);
+  return [
+    ...new Set(advice),
+    'What the file says of jobs and doors is taken for true: a print that was not in it looks like a drift too.',
+  ].join(' ');
+}
