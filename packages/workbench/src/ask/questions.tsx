@@ -74,7 +74,7 @@ export const questions: { readonly [Name in Askable]: Question<Name> } = {
   },
   papers: {
     asks: 'What do I build it from?',
-    says: 'Draws the papers: what to cut, print and buy. Check every size on the real thing before you cut, drill or wire; they are no substitute for local codes and licensed practice.',
+    says: 'Draws the papers: what to do next, cut, print, buy, wire and check. Check every size on the real thing before you cut, drill or wire; they are no substitute for local codes and licensed practice.',
     View: PapersView,
   },
 };
