@@ -138,8 +138,9 @@ function viewsSheet(cabinet: Cabinet, { boards }: Construction, area: Area, angl
     ...title(front, 'from the front'),
     ...title(side, 'from the left'),
     ...title(plan, 'from above'),
-    ...dimensions(front, hull, cabinet, ['x', 'z'], area, feet),
-    ...dimensions(side, hull, cabinet, ['y'], area, feet),
+    ...dimensions(front, hull, cabinet, angle === 'first' ? ['x', 'z'] : ['x'], area, feet),
+    // Heights stand left of all views.
+    ...dimensions(side, hull, cabinet, angle === 'first' ? ['y'] : ['y', 'z'], area, feet),
     ...dimensions(plan, hull, cabinet, ['y up'], area, 0),
   ];
   return {
@@ -298,8 +299,8 @@ function openSheet(cabinet: Cabinet, { boards }: Construction, area: Area, angle
     ...inSection(machines, cut).map(({ place }) => ghost(section.frame, place, 'beside')),
     ...title(front, 'from the front, without doors', 7),
     ...title(section, 'section A-A, seen from the left', 7),
-    ...dimensions(front, hull, cabinet, ['x', 'z'], area, feet),
-    ...dimensions(section, hull, cabinet, ['y'], area, feet),
+    ...dimensions(front, hull, cabinet, angle === 'first' ? ['x', 'z'] : ['x'], area, feet),
+    ...dimensions(section, hull, cabinet, angle === 'first' ? ['y'] : ['y', 'z'], area, feet),
   ];
   return {
     kind: 'drawn',

@@ -113,6 +113,9 @@ describe('the joiner’s papers', () => {
     expect(third[left!]![0]).toBeLessThan(third[front!]![0]);
     expect(first[above!]![1]).toBeGreaterThan(first[front!]![1]);
     expect(third[above!]![1]).toBeLessThan(third[front!]![1]);
+    // The inside from the floor up: 18 mm of board below it; its height stands left of all views.
+    for (const sheet of [first, third])
+      expect(sheet['518']![0]).toBeLessThan(Math.min(sheet[left!]![0], sheet[front!]![0]));
   });
 
   it('exact: templates are full size: middles of holes lie as far apart on paper as on the board, and the square is 50 mm', async () => {
