@@ -154,6 +154,7 @@ export {
   type DriftOptions,
   type DriftStudy,
   drift,
+  LEAST_HOURS,
 } from './studies/drift/drift.ts';
 export type { Effect } from './studies/effects.ts';
 export type { Fault, FaultKind } from './studies/fault.ts';

@@ -83,6 +83,23 @@ describe('the built stillair', () => {
     expect(spread!.stdout).toBe(alone!.stdout);
   });
 
+  it('calibrate: gives the same bytes with two threads as with none, from readings typed by hand', () => {
+    const readings = ['10:00 lower 29 °C', '12:00 lower 33 °C', '14:00 lower 34 °C', '14:00 upper 32 °C'];
+    const [alone, together] = ['1', '2'].map((workers) =>
+      stillair('calibrate', hall, '--readings', ...readings, '--fit', 'leakage', '--json', '--workers', workers),
+    );
+    expect(alone!.stderr).toBe('');
+    expect(JSON.parse(alone!.stdout)).toMatchObject({ version: 1 });
+    expect(together!.stdout).toBe(alone!.stdout);
+  });
+
+  it('drift: says of a log of an hour that it is too short to tell', () => {
+    writeFileSync(join(scratch, 'log.csv'), 'time,lower (°C)\n2026-11-20 10:00,29\n');
+    const { status, stdout, stderr } = stillair('drift', hall, 'log.csv');
+    expect({ status, stderr }).toEqual({ status: 3, stderr: '' });
+    expect(stdout).toContain('Too short to tell');
+  });
+
   it('cost: tells what the parts of the days cost', () => {
     const { status, stdout, stderr } = stillair('cost', hall, '--samples', '0', '--today', '2026-11-28');
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });

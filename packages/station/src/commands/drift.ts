@@ -9,6 +9,7 @@ import {
   formatDuration,
   formatNumber,
   isFault,
+  LEAST_HOURS as LEAST_DRIFT_HOURS,
   parseQuantity,
   placeText,
   type ReadSource,
@@ -78,7 +79,7 @@ export async function drift(file: string, logFile: string, options: DriftOptions
       if (options.json !== true) io.out(`wrote ${options.svg}`);
     }
   }
-  return study.drifted ? 3 : 0;
+  return study.drifted || study.tooShort ? 3 : 0;
 }
 
 function driftText({ cabinet }: ReadSource, study: DriftStudy, units: UnitSystem, io: Io): string {
@@ -145,8 +146,13 @@ function momentText(time: number): string {
   return `day ${Math.floor(time / 86_400) + 1}, ${formatClock(time % 86_400)}`;
 }
 
-function verdictOf({ drifted, onset, columns, explanations, notToldApart }: DriftStudy, units: UnitSystem): string {
+function verdictOf(
+  { drifted, tooShort, onset, columns, explanations, notToldApart }: DriftStudy,
+  units: UnitSystem,
+): string {
   const chance = Math.round(100 * (1 - columns.reduce((none, { falseAlarm }) => none * (1 - falseAlarm), 1)));
+  if (tooShort)
+    return `Too short to tell: a shift as large as the scatter takes some ten hours to show, and no column has ${LEAST_DRIFT_HOURS}.`;
   if (!drifted || onset === undefined)
     return `No drift. A log of this length raises an alarm without a cause with a chance of ${chance} %.`;
   const column = columns.find(({ name }) => name === onset.column)!;

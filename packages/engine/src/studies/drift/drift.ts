@@ -54,6 +54,8 @@ export interface DriftStudy {
   readonly calibratedWith?: string;
   readonly columns: readonly DriftColumn[];
   readonly drifted: boolean;
+  /** Nothing alarmed, but no column has hours enough for an alarm to be likely: that is no answer. */
+  readonly tooShort: boolean;
   /** Most likely first hour after the onset, and an interval of about 95 %, in s after the log's first midnight. */
   readonly onset?: {
     readonly time: number;
@@ -86,6 +88,9 @@ const LENGTHS = 20;
 /** Fall of the sum of squares within which two explanations count as equal: 1 in 7 by likelihood. */
 const EQUAL = 4;
 
+/** A chart takes some ten new hours to find a shift of one deviation, and has to know the usual before it. Judgement. */
+export const LEAST_HOURS = 24;
+
 /** @throws RangeError when the day is not of this cabinet, or no value of the log lies in it. */
 export async function drift(source: ReadSource, log: Log, options: DriftOptions): Promise<DriftStudy> {
   const { cabinet } = source;
@@ -116,7 +121,15 @@ export async function drift(source: ReadSource, log: Log, options: DriftOptions)
     const columns = charts.map(({ column }) => column);
     const first = firstAlarm(charts);
     if (first === undefined)
-      return { ...opening, columns, drifted: false, explanations: [], notToldApart: [], stopped: stop() };
+      return {
+        ...opening,
+        columns,
+        drifted: false,
+        tooShort: columns.every(({ hours }) => hours < LEAST_HOURS),
+        explanations: [],
+        notToldApart: [],
+        stopped: stop(),
+      };
     const onset = onsetIn(first);
     const explanations = await explained(source, laid, seen, charts, onset.time, hooks);
     const [best] = explanations;
@@ -124,6 +137,7 @@ export async function drift(source: ReadSource, log: Log, options: DriftOptions)
       ...opening,
       columns,
       drifted: true,
+      tooShort: false,
       onset,
       explanations,
       notToldApart: explanations
@@ -133,7 +147,15 @@ export async function drift(source: ReadSource, log: Log, options: DriftOptions)
     };
   } catch (error) {
     if (!(error instanceof LogStopped)) throw error;
-    return { ...opening, columns: [], drifted: false, explanations: [], notToldApart: [], stopped: true };
+    return {
+      ...opening,
+      columns: [],
+      drifted: false,
+      tooShort: true,
+      explanations: [],
+      notToldApart: [],
+      stopped: true,
+    };
   }
 }
 
