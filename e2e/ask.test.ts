@@ -142,4 +142,46 @@ describe('asking', () => {
     },
     { open: join(root, 'examples/winter-shed.yaml') },
   );
+
+  journey(
+    'a log puts the file right: told, read, written into the text, laid over the day, taken back; a later one has drifted',
+    async ({ page }) => {
+      const seen: string[] = [];
+      const draft = (): Promise<string | null> =>
+        page.evaluate<string | null>("localStorage.getItem('stillair draft')");
+      await page.getByRole('button', { name: 'Ask', exact: true }).click();
+      await page.getByRole('button', { name: 'What does a log put right?' }).click();
+      expect(await page.locator('.ask-pane .begin').isDisabled()).toBe(true);
+      await page.getByLabel('readings by hand').fill('14:05 attic 41 °C');
+      await page.locator('.ask-pane .begin').click();
+      await ended(page);
+      expect(await page.locator('.answered').textContent()).toMatch(/no place "attic".*name one of box/);
+      await page.getByLabel('readings by hand').fill('');
+      await page.getByLabel('log', { exact: true }).setInputFiles(join(root, 'examples/winter-shed-log.csv'));
+      await page.locator('.ask-pane .begin').click();
+      await expect.poll(() => page.locator('.answered table').count(), { timeout: 90_000 }).toBe(2);
+      expect(await page.locator('.answered').textContent()).toMatch(/cannot tell .* apart/);
+      expect(await page.locator('.answered .paper img').getAttribute('alt')).toMatch(/measured as dots/);
+      seen.push(...(await faultsFoundByAxe(page)));
+      const before = await draft();
+      await page.getByRole('button', { name: 'write the values into the text' }).click();
+      await expect.poll(draft).toMatch(/calibration:.*winter-shed-log\.csv/s);
+      await expect.poll(() => page.locator('.course-end').textContent()).toMatch(/before it was changed/);
+      await page.getByRole('button', { name: 'Day', exact: true }).click();
+      expect(await page.locator('.day-strip .panel-title').first().textContent()).toMatch(/dots: measured, Temp box/);
+      expect((await page.locator('.day-strip .measured').first().getAttribute('d'))!.match(/M/g)!.length).toBe(180);
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await expect.poll(draft).toBe(before);
+
+      await page.getByRole('button', { name: 'Has it drifted?' }).click();
+      await page.getByLabel('log', { exact: true }).setInputFiles(join(root, 'examples/winter-shed-later.csv'));
+      await page.locator('.ask-pane .begin').click();
+      await expect
+        .poll(() => page.locator('.answered').textContent(), { timeout: 90_000 })
+        .toMatch(/Drifted since about day 6/);
+      seen.push(...(await faultsFoundByAxe(page)));
+      expect(seen).toEqual([]);
+    },
+    { open: join(root, 'examples/winter-shed.yaml') },
+  );
 });

@@ -20,6 +20,22 @@ const pick = (part) => async (page) => {
 const key = (name) => (page) => page.keyboard.press(name);
 const openRemark = (page) => page.locator('.remark .head').nth(1).click();
 const bands = (page) => page.waitForSelector('.pending', { state: 'detached', timeout: 180_000 });
+const openExample = (name) => (page) =>
+  page
+    .locator('select')
+    .first()
+    .selectOption({ value: `example:${name}.yaml` });
+const askOfLog = async (page) => {
+  await button('What does a log put right?')(page);
+  await page.getByLabel('log', { exact: true }).setInputFiles(join(root, 'examples/winter-shed-log.csv'));
+  await page.locator('.ask-pane .begin').click();
+  await page.waitForSelector('.answered .paper img', { timeout: 180_000 });
+};
+const toAnswer = (page) =>
+  page
+    .locator('.answered table')
+    .first()
+    .evaluate((table) => table.scrollIntoView({ block: 'start' }));
 
 const pictures = [
   { name: 'front', does: [bands] },
@@ -33,6 +49,7 @@ const pictures = [
     name: 'options',
     does: [button('Options'), (page) => page.getByRole('button', { name: 'set beside' }).first().click()],
   },
+  { name: 'log', height: 1100, does: [openExample('winter-shed'), button('Ask'), askOfLog, button('Day'), toAnswer] },
   { name: 'questions', does: [button('My own cabinet')] },
   { name: 'dark', dark: true, does: [button('Day'), key('PageUp')] },
   { name: 'phone', width: 390, height: 844, does: [] },

@@ -149,6 +149,7 @@ export { type InventedColumn, type Invention, inventedLog } from './studies/cali
 export { knownUnknowns, unknownNamed } from './studies/calibrate/unknowns.ts';
 export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/compare.ts';
 export { AS_IT_STANDS, compare } from './studies/compare.ts';
+export { driftAdvice } from './studies/drift/advice.ts';
 export {
   type DriftColumn,
   type DriftOptions,

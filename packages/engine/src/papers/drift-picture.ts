@@ -29,7 +29,11 @@ export function driftPicture(title: string, study: DriftStudy): string {
   const height = HEAD + columns.length * (HEIGHT + GAP) + 6;
   const heading = `${title}: ${log.file} against the day ${day}`;
   const x = (seconds: number): number => LEFT + (PLOT * seconds) / (days * 86_400);
-  const said = study.drifted ? 'Off since the upright line; shaded: when it may have begun.' : 'No drift was found.';
+  const said = study.drifted
+    ? 'Off since the upright line; shaded: when it may have begun.'
+    : study.tooShort
+      ? 'The log is too short to tell a drift.'
+      : 'No drift was found.';
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${short(height)}" viewBox="0 0 ${WIDTH} ${short(height)}" role="img" aria-labelledby="title desc">`,
     element('title', { id: 'title' }, escaped(heading)),

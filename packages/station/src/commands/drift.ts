@@ -3,6 +3,7 @@
 import {
   type DriftColumn,
   type DriftStudy,
+  driftAdvice,
   drift as driftOf,
   driftPicture,
   formatClock,
@@ -93,7 +94,7 @@ function driftText({ cabinet }: ReadSource, study: DriftStudy, units: UnitSystem
     study.explanations.length === 0
       ? ''
       : `${ink.strong('What would explain it')}\n${explanationTable(study, units, width)}`,
-    study.drifted ? hanging('', adviceOf(study), width) : '',
+    study.drifted ? hanging('', driftAdvice(study), width) : '',
   ]
     .filter((text) => text !== '')
     .join('\n\n');
@@ -193,21 +194,4 @@ function explanationTable({ explanations }: DriftStudy, units: UnitSystem, width
     ]),
     width,
   );
-}
-
-const ADVICE: readonly (readonly [RegExp, string])[] = [
-  [/^loading\./, 'Look at the filter, and change it if it is due.'],
-  [/^leakage/, 'Look at seals, doors and joints.'],
-  [/^fan-flow/, 'Look at the fan, its grille and what stands before it.'],
-  [/^room-temperature/, 'Log the room as well: then a warm day is told from a drift.'],
-  [/^offset\./, 'Hold a second thermometer beside the sensor.'],
-];
-
-function adviceOf({ explanations, notToldApart }: DriftStudy): string {
-  const told = explanations.filter(({ id, explains }) => notToldApart.includes(id) && explains >= 0.1);
-  const advice = told.flatMap(({ id }) => ADVICE.find(([pattern]) => pattern.test(id))?.[1] ?? []);
-  return [
-    ...new Set(advice),
-    'What the file says of jobs and doors is taken for true: a print that was not in it looks like a drift too.',
-  ].join(' ');
 }

@@ -29,7 +29,7 @@ export function DayChoice({ look, wishes, onWishes }: ControlsProps) {
 }
 
 /** A file of this computer; nothing of it is sent anywhere. */
-function FileChoice({
+export function FileChoice({
   label,
   accept,
   wishes,

@@ -2,10 +2,13 @@
 
 import type { StudyName } from '../engine/protocol.ts';
 import type { Question } from './answer.ts';
+import { CalibrateView } from './calibrate-view.tsx';
 import { CareView } from './care-view.tsx';
 import { DayChoice, DiaryChoice, JobFileChoice, SamplesChoice, WantsChoice } from './controls.tsx';
+import { DriftView } from './drift-view.tsx';
 import { FaultsView } from './faults-view.tsx';
 import { JobView } from './job-view.tsx';
+import { LogChoice, ReadingsChoice } from './log-controls.tsx';
 import { PapersView } from './papers-view.tsx';
 import { PareView } from './pare-view.tsx';
 import { PartCostView } from './part-cost-view.tsx';
@@ -71,6 +74,21 @@ export const questions: { readonly [Name in Askable]: Question<Name> } = {
     says: 'What wants to be changed, cleaned or looked at, by the diary of the cabinet and what has run since; and what the findings say when overdue parts are as worn as they may be. Makers’ instructions, local codes and licensed practice go before these intervals.',
     Controls: DiaryChoice,
     View: CareView,
+  },
+  calibrate: {
+    asks: 'What does a log put right?',
+    says: 'Holds a log of the real cabinet, or a few readings taken by eye, against a day of the file: what it says of what was only assumed, how surely, what it cannot tell apart, and what to read next. The log stays on this computer.',
+    Controls: ReadingsChoice,
+    wants: ({ file, readings = [] }) =>
+      file === undefined && readings.length === 0 ? 'Pick a log, or type a reading.' : undefined,
+    View: CalibrateView,
+  },
+  drift: {
+    asks: 'Has it drifted?',
+    says: 'Holds a newer log against the file, hour by hour: whether the cabinet still does what the file says, since when it does not, and what would explain it. The log stays on this computer.',
+    Controls: LogChoice,
+    wants: ({ file }) => (file === undefined ? 'Pick a log first.' : undefined),
+    View: DriftView,
   },
   papers: {
     asks: 'What do I build it from?',

@@ -2,11 +2,13 @@
 
 import { type Band, dashes, formatClock, type Line, type Panel, type Strip } from '@stillair/engine';
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from 'preact/compat';
-import type { ShownDay } from '../engine/protocol.ts';
+import type { Measured, Results, ShownDay } from '../engine/protocol.ts';
 import { useSize } from '../sheet/use-size.ts';
 
 export interface DayStripProps {
   readonly day: ShownDay;
+  /** A log that was held against a day: its values are laid over the lines of that day. */
+  readonly logged?: Results['calibrate'] | undefined;
   readonly time: number;
   readonly onTime: (time: number) => void;
   /** Titles of panels that are drawn; the rest are offered. */
@@ -20,7 +22,7 @@ const STRIP = 16;
 const PANEL = 92;
 const GAP = 26;
 
-export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
+export function DayStrip({ day, logged, time, onTime, shown, onShow }: DayStripProps) {
   const frame = useRef<HTMLDivElement>(null);
   const { width: room } = useSize(frame, { width: 960, height: 240 });
   // Drawn for letters of 15 pixels, and larger by as much as those of the page are.
@@ -28,6 +30,7 @@ export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
   const scale = useMemo(letterScale, [room]);
   const width = room / scale;
   const { strips, panels, sheet } = day;
+  const measured = measuredOn(logged, sheet.day);
   const end = sheet.times.at(-1)!;
   const plot = Math.max(120, width - LEFT - RIGHT);
   const x = (seconds: number): number => LEFT + (seconds / end) * plot;
@@ -100,6 +103,7 @@ export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
             <PanelPlot
               key={panel.title}
               panel={panel}
+              measured={measured.filter((each) => each.panel === panel.title && each.unit === panel.unit)}
               top={stripsBottom + GAP - 8 + at * (PANEL + GAP)}
               left={LEFT}
               width={plot}
@@ -114,6 +118,10 @@ export function DayStrip({ day, time, onTime, shown, onShow }: DayStripProps) {
       </div>
     </div>
   );
+}
+
+function measuredOn(logged: DayStripProps['logged'], day: string): readonly Measured[] {
+  return logged === undefined || 'fault' in logged || logged.study.day !== day ? [] : logged.overlay;
 }
 
 function letterScale(): number {
@@ -189,17 +197,19 @@ function StripRow({
 
 interface PanelPlotProps {
   readonly panel: Panel;
+  readonly measured: readonly Measured[];
   readonly top: number;
   readonly left: number;
   readonly width: number;
   readonly end: number;
 }
 
-function PanelPlot({ panel, top, left, width, end }: PanelPlotProps) {
+function PanelPlot({ panel, measured, top, left, width, end }: PanelPlotProps) {
   const decades = panel.scale === 'decades';
   const onScale = (value: number): number => (decades ? Math.log10(Math.max(value, 1e-12)) : value);
   const values = [
     ...panel.lines.flatMap(({ points }) => points.map(([, value]) => value)),
+    ...measured.flatMap(({ points }) => points.map(([, value]) => value)),
     ...panel.levels.map(({ value }) => value),
     ...panel.bands.flatMap(({ low, high }) => [low, high]),
   ].filter((value) => !decades || value > 0);
@@ -211,6 +221,7 @@ function PanelPlot({ panel, top, left, width, end }: PanelPlotProps) {
     <g className="panel">
       <text className="panel-title" x={left} y={top - 5}>
         {panel.title}, {panel.unit}
+        {measured.length > 0 && `; dots: measured, ${measured.map(({ name }) => name).join(', ')}`}
       </text>
       <rect className="plot" x={left} y={top} width={width} height={PANEL} />
       {panel.bands.map((band) => (
@@ -234,6 +245,9 @@ function PanelPlot({ panel, top, left, width, end }: PanelPlotProps) {
       ))}
       {panel.lines.map((line) => (
         <path key={line.label} className="line" d={pathOf(line, x, y, decades)} strokeDasharray={dashes[line.pen]} />
+      ))}
+      {measured.map(({ name, points }) => (
+        <path key={name} className="measured" d={dotsOf(points, x, y)} />
       ))}
       <LineNames lines={panel.lines} y={y} left={left + width + 5} top={top} />
     </g>
@@ -293,6 +307,11 @@ function LineNames({
       ))}
     </>
   );
+}
+
+/** Dots are strokes of no length with round ends: one element for hundreds of them. */
+function dotsOf(points: Measured['points'], x: (time: number) => number, y: (value: number) => number): string {
+  return points.map(([time, value]) => `M${x(time).toFixed(1)} ${y(value).toFixed(1)}h0`).join('');
 }
 
 function pathOf({ points }: Line, x: (time: number) => number, y: (value: number) => number, decades: boolean): string {

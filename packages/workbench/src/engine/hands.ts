@@ -1,7 +1,7 @@
 // Many hands: tasks of one piece of work spread over helping workers, and over the one that asks. Outcomes come in the order of the
 // tasks, whoever did them, and are the same however many hands there are.
 
-import type { Evaluate } from '@stillair/engine';
+import type { Evaluate, LogPlan } from '@stillair/engine';
 import type { Help, Helped, Runs } from './protocol.ts';
 
 export type Spread<Task, Result> = (
@@ -19,6 +19,7 @@ export interface Helper {
 export interface Work<Task, Result> {
   readonly runs: Runs;
   readonly text: string;
+  readonly plan?: LogPlan;
   /** Does a task in this worker. */
   readonly here: (task: Task) => Result;
   readonly heard?: (task: Task, outcome: Result) => void;
@@ -35,8 +36,9 @@ export function openHands(helpers: number, create: () => Helper): Hands {
   let started: Hand[] | undefined;
   let works = 0;
   return {
-    spread: ({ runs, text, here, heard }) => {
+    spread: ({ runs, text, plan, here, heard }) => {
       const work = ++works;
+      const common = { work, runs, text, ...(plan === undefined ? {} : { plan }) };
       return async (tasks, { finished, stop }) => {
         const outcomes: ReturnType<typeof here>[] = new Array(tasks.length);
         let next = 0;
@@ -56,7 +58,7 @@ export function openHands(helpers: number, create: () => Helper): Hands {
           while (!hand.gone) {
             const at = take();
             if (at === undefined) return;
-            const answer = await hand.ask({ work, runs, text, task: tasks[at]! });
+            const answer = await hand.ask({ ...common, task: tasks[at]! });
             keep(at, answer === undefined ? here(tasks[at]!) : (answer.outcome as ReturnType<typeof here>));
           }
         };
@@ -71,7 +73,7 @@ export function openHands(helpers: number, create: () => Helper): Hands {
 interface Hand {
   readonly gone: boolean;
   /** Nothing when the helper cannot do it: its fault, or that of the task, then shows where it is done instead. */
-  readonly ask: (help: Pick<Help, 'work' | 'runs' | 'text' | 'task'>) => Promise<Helped | undefined>;
+  readonly ask: (help: Omit<Help, 'kind' | 'ticket'>) => Promise<Helped | undefined>;
 }
 
 function handOf(helper: Helper): Hand {

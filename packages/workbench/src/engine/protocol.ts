@@ -2,15 +2,19 @@
 
 import type {
   Cabinet,
+  CalibrationStudy,
   CareStudy,
   Comparison,
   Complaint,
+  DriftStudy,
   Edit,
   FaultStudy,
   Finding,
   JobReport,
   JobSummary,
   Judgement,
+  LogFault,
+  LogPlan,
   Panel,
   PaperFile,
   Paring,
@@ -89,6 +93,28 @@ export interface PaperShown {
   readonly elsewhere: number;
 }
 
+/** What a column of a log measured, over the panel of a day that has its place. */
+export interface Measured {
+  readonly name: string;
+  /** Title of the panel. */
+  readonly panel: string;
+  readonly unit: string;
+  /** s of the day, value in the unit. */
+  readonly points: readonly (readonly [number, number])[];
+}
+
+/** A log held against the file. */
+export interface Calibrated {
+  readonly study: CalibrationStudy;
+  readonly overlay: readonly Measured[];
+  readonly picture?: string;
+}
+
+export interface Drifted {
+  readonly study: DriftStudy;
+  readonly picture?: string;
+}
+
 /** What each study answers. */
 export interface Results {
   readonly compare: Comparison;
@@ -103,6 +129,8 @@ export interface Results {
   readonly partCosts: PartCosts;
   /** With the week as a picture, and as a calendar. */
   readonly plan: { readonly plan: Plan; readonly picture: string; readonly calendar: string };
+  readonly calibrate: Calibrated | LogFault;
+  readonly drift: Drifted | LogFault;
   readonly papers: { readonly papers: readonly PaperShown[] };
 }
 
@@ -115,17 +143,23 @@ export interface Wishes {
   readonly days?: readonly string[];
   /** What a search is for. */
   readonly wants?: readonly Want[];
-  /** A job file, a diary. */
+  /** A job file, a diary, a log. */
   readonly file?: File;
   readonly machine?: string;
   readonly material?: string;
   /** Year-month-day. */
   readonly today?: string;
   readonly units?: UnitSystem;
+  /** Typed by hand: `14:05 top 41 °C`. */
+  readonly readings?: readonly string[];
+  /** Where columns of a log hang: `Temp 1=top`. */
+  readonly columns?: readonly string[];
+  /** Added to all times of a log: `1 h`. */
+  readonly shift?: string;
 }
 
 /** Tasks that can be spread over workers, by the function that runs them. */
-export type Runs = 'variants' | 'faults' | 'search' | 'trials';
+export type Runs = 'variants' | 'faults' | 'search' | 'trials' | 'log';
 
 /** One task for a helping worker; tasks of one piece of work share what was read for it. */
 export interface Help {
@@ -134,6 +168,8 @@ export interface Help {
   readonly work: number;
   readonly runs: Runs;
   readonly text: string;
+  /** Of a log: what is read of the cabinet, and when. */
+  readonly plan?: LogPlan;
   readonly task: unknown;
 }
 

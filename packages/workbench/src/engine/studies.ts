@@ -22,6 +22,7 @@ import {
   variantRunner,
 } from '@stillair/engine';
 import type { Hands, Spread } from './hands.ts';
+import { logsOnDemand } from './on-demand.ts';
 import type { Results, Runs, StudyName, Wishes } from './protocol.ts';
 import { keepOutcomes, seldom } from './so-far.ts';
 import { careBy } from './study-care.ts';
@@ -101,6 +102,8 @@ const studies: {
   partCosts: (source, { samples, days }, _, { progress, stop }) =>
     partCosts(source, { samples, progress, stop, ...(days === undefined ? {} : { days }) }),
   plan: planWeek,
+  calibrate: async (...asked) => (await logsOnDemand()).calibrateBy(...asked),
+  drift: async (...asked) => (await logsOnDemand()).driftBy(...asked),
   job: readJobFile,
   papers: makePapers,
 };

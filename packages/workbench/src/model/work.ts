@@ -129,7 +129,14 @@ export function reduce(work: Work, action: Action): Work {
       };
     }
     case 'own':
-      return { ...written(work, action.text, false), name: 'my-cabinet.yaml', from: 'own', saved: '', past: [] };
+      return {
+        ...written(work, action.text, false),
+        name: 'my-cabinet.yaml',
+        from: 'own',
+        saved: '',
+        past: [],
+        asked: {},
+      };
     case 'write':
       return action.text === work.text ? work : written(work, action.text, true);
     case 'drag':

@@ -104,6 +104,7 @@ export function App() {
   const beside = work.traced?.beside === true ? traced : undefined;
   const has = (pane: Pane): boolean => work.panes.includes(pane);
   const day = look?.days[work.day];
+  const logged = work.asked.calibrate?.result;
   return (
     <div className="page" data-panes={work.panes.join(' ')} data-answered={work.answered}>
       <a className="skip" href="#remarks-title">
@@ -268,6 +269,7 @@ export function App() {
           <Suspense fallback={<p className="waiting">One moment …</p>}>
             <DayStrip
               day={day}
+              logged={logged}
               time={work.time}
               onTime={(time) => act({ do: 'time', time })}
               shown={shownPanels ?? day.panels.slice(0, 2).map(({ title }) => title)}
