@@ -30,7 +30,10 @@ export default defineConfig({
     target: 'es2022',
     // A data: address would need a hole in the page's security policy.
     assetsInlineLimit: 0,
+    // Sizes are held by e2e/size.test.ts; whoever sets the program up need not hear of them, nor of what building takes.
+    chunkSizeWarningLimit: 1000,
     rolldownOptions: {
+      checks: { pluginTimings: false },
       output: {
         codeSplitting: {
           groups: [
