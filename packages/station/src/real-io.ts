@@ -5,7 +5,7 @@ import { createInterface } from 'node:readline/promises';
 import type { Io } from './io.ts';
 import { fileProblem, readTextFile } from './read-file.ts';
 import { streamFile } from './stream-file.ts';
-import { writeWhole } from './write-whole.ts';
+import { replaceWhole } from './write-whole.ts';
 
 /** Text stays readable: wider terminals are not filled, narrower ones get what fits. */
 const WIDEST = 100;
@@ -33,7 +33,7 @@ export function realIo(stop: AbortSignal): Io {
     stream: streamFile,
     async write(path, text, how) {
       try {
-        if (how === 'whole') await writeWhole(path, text);
+        if (how === 'whole') await replaceWhole(path, text);
         else await writeFile(path, text, { flag: how === 'new' ? 'wx' : 'w' });
         return undefined;
       } catch (error) {

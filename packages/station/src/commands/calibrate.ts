@@ -22,6 +22,7 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { unknownName } from '../unknown-name.ts';
 import { openLogEvaluator } from '../workers.ts';
+import { writeOut } from '../write-out.ts';
 import { calibrationText } from './calibration-text.ts';
 
 export interface CalibrateOptions {
@@ -91,23 +92,21 @@ async function finish(
   options: CalibrateOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const texts: (readonly [string, string])[] = [
-    ...(options.svg === undefined
-      ? []
-      : [[options.svg, logPicture(source.cabinet.title, study, options.units)] as const]),
-    ...(options.write === true && study.edits.length > 0 ? [[file, editText(source.text, study.edits)] as const] : []),
-  ];
-  for (const [path, text] of texts) {
-    if (path === '-') {
-      io.out(text.trimEnd());
-      continue;
-    }
-    const problem = await io.write(path, text);
+  const tell = (path: string): void => {
+    if (options.json !== true) io.out(`wrote ${path}`);
+  };
+  if (options.svg !== undefined) {
+    const how = await writeOut('calibrate', options.svg, logPicture(source.cabinet.title, study, options.units), io);
+    if (how === undefined) return 2;
+    if (how === 'written') tell(options.svg);
+  }
+  if (options.write === true && study.edits.length > 0) {
+    const problem = await io.write(file, editText(source.text, study.edits), 'whole');
     if (problem !== undefined) {
-      io.err(`stillair calibrate: cannot write ${path}: ${problem}`);
+      io.err(`stillair calibrate: cannot write ${file}: ${problem}`);
       return 2;
     }
-    if (options.json !== true) io.out(`wrote ${path}`);
+    tell(file);
   }
   const sure = study.unknowns.length > 0 && study.converged && study.unknowns.every(({ atBound }) => !atBound);
   return sure ? 0 : 3;

@@ -18,6 +18,7 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { exitCodeOf } from '../verdict-words.ts';
 import { openFaultEvaluator } from '../workers.ts';
+import { writeOut } from '../write-out.ts';
 
 export interface CareOptions extends EntryOptions {
   readonly diary?: string;
@@ -59,25 +60,17 @@ export async function care(file: string, options: CareOptions, io: Io): Promise<
     }),
   );
   const { title } = cabinet;
-  if (options.ics !== undefined && !(await writeCalendar(careCalendar(study, title), options.ics, io))) return 2;
+  if (options.ics !== undefined) {
+    const how = await writeOut('care', options.ics, careCalendar(study, title), io);
+    if (how === undefined) return 2;
+    if (how === 'written') io.err(`wrote ${options.ics}`);
+  }
   if (options.ics === '-') return io.stop.aborted ? 130 : exitOf(study);
   if (options.json)
     io.out(JSON.stringify({ ...study, file, cabinet: title, ...(found === 'none' ? {} : { diary: path }) }, null, 2));
   else io.out(careText(title, study, { path, found: found !== 'none' }, options, io));
   if (study.stopped) io.err('Stopped: what overdue parts do to the findings is partial or missing, and so are bands.');
   return io.stop.aborted ? 130 : exitOf(study);
-}
-
-/** Whether it could be written. */
-async function writeCalendar(text: string, out: string, io: Io): Promise<boolean> {
-  if (out === '-') {
-    io.out(text.replace(/\r\n$/, '\r'));
-    return true;
-  }
-  const problem = await io.write(out, text);
-  if (problem === undefined) io.err(`wrote ${out}`);
-  else io.err(`stillair care: cannot write ${out}: ${problem}`);
-  return problem === undefined;
 }
 
 /** What is overdue, by the verdicts of the dates; and a finding that fails because of it. */

@@ -22,6 +22,7 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { progressLine } from '../progress.ts';
 import { knownIn, readJobFile } from '../read-job-file.ts';
 import { unknownName } from '../unknown-name.ts';
+import { writeOut } from '../write-out.ts';
 
 export interface CostOptions {
   readonly machine?: string;
@@ -135,12 +136,11 @@ async function give(
   io: Io,
 ): Promise<0 | 2> {
   if (json) io.out(JSON.stringify(data, null, 2));
-  else if (out === '-') io.out(csv().trimEnd());
   else if (out === undefined) io.out(text());
   else {
-    const problem = await io.write(out, csv());
-    if (problem !== undefined) return refuse(`cannot write ${out}: ${problem}`, io);
-    io.out(`wrote ${out}`);
+    const how = await writeOut('cost', out, csv(), io);
+    if (how === undefined) return 2;
+    if (how === 'written') io.out(`wrote ${out}`);
   }
   return 0;
 }

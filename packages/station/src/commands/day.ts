@@ -19,6 +19,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { table } from '../table.ts';
 import { unknownName } from '../unknown-name.ts';
+import { writeOut } from '../write-out.ts';
 
 export interface DayOptions {
   readonly day?: string;
@@ -65,16 +66,9 @@ async function print(
     ...(options.svg === undefined ? [] : [[options.svg, dayPicture(run, { units: options.units })] as const]),
   ];
   for (const [path, text] of files) {
-    if (path === '-') {
-      io.out(text.trimEnd());
-      continue;
-    }
-    const problem = await io.write(path, text);
-    if (problem !== undefined) {
-      io.err(`stillair day: cannot write ${path}: ${problem}`);
-      return 2;
-    }
-    io.out(`wrote ${path}`);
+    const how = await writeOut('day', path, text, io);
+    if (how === undefined) return 2;
+    if (how === 'written') io.out(`wrote ${path}`);
   }
   if (options.network) io.out(writeNetwork(run.assembly.network).trimEnd());
   if (options.json) io.out(JSON.stringify(dayTable(run, times), null, 2));

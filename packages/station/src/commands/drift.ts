@@ -25,6 +25,7 @@ import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { unknownName } from '../unknown-name.ts';
 import { openLogEvaluator } from '../workers.ts';
+import { writeOut } from '../write-out.ts';
 import { openLog } from './calibrate.ts';
 import { remarksText, sizeText } from './calibration-text.ts';
 
@@ -73,12 +74,9 @@ export async function drift(file: string, logFile: string, options: DriftOptions
   }
   if (options.svg !== undefined) {
     const picture = driftPicture(source.cabinet.title, study);
-    if (options.svg === '-') io.out(picture.trimEnd());
-    else {
-      const problem = await io.write(options.svg, picture);
-      if (problem !== undefined) return complain(`cannot write ${options.svg}: ${problem}`);
-      if (options.json !== true) io.out(`wrote ${options.svg}`);
-    }
+    const how = await writeOut('drift', options.svg, picture, io);
+    if (how === undefined) return 2;
+    if (how === 'written' && options.json !== true) io.out(`wrote ${options.svg}`);
   }
   return study.drifted || study.tooShort ? 3 : 0;
 }

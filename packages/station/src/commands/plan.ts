@@ -17,6 +17,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { openTrialEvaluator } from '../workers.ts';
+import { writeOut } from '../write-out.ts';
 import { planText } from './plan-text.ts';
 
 export interface PlanCommandOptions {
@@ -112,17 +113,10 @@ async function write(
   let printed = json === true;
   for (const [path, text] of files) {
     if (path === undefined) continue;
-    if (path === '-') {
-      io.out(text().trimEnd());
-      printed = true;
-      continue;
-    }
-    const problem = await io.write(path, text());
-    if (problem !== undefined) {
-      io.err(`stillair plan: cannot write ${path}: ${problem}`);
-      return undefined;
-    }
-    if (!printed) io.out(`wrote ${path}\n`);
+    const how = await writeOut('plan', path, text(), io);
+    if (how === undefined) return undefined;
+    if (how === 'printed') printed = true;
+    else if (!printed) io.out(`wrote ${path}\n`);
   }
   return printed;
 }

@@ -17,6 +17,7 @@ import { loadCabinet, readSource } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { comesToText, searchText } from '../search-text.ts';
 import { openSearchEvaluator } from '../workers.ts';
+import { writeOut } from '../write-out.ts';
 
 export interface SearchOptions {
   readonly want: readonly Want[];
@@ -95,18 +96,9 @@ async function draw(
   io: Io,
 ): Promise<ExitCode | undefined> {
   if (svg === undefined) return undefined;
-  const picture = frontPicture(study, title, units);
-  if (svg === '-') {
-    io.out(picture.trimEnd());
-    return undefined;
-  }
-  return told(svg, await io.write(svg, picture), `wrote ${svg}`, io);
-}
-
-function told(path: string, problem: string | undefined, done: string, io: Io): ExitCode | undefined {
-  if (problem === undefined) io.err(done);
-  else io.err(`stillair search: cannot write ${path}: ${problem}`);
-  return problem === undefined ? undefined : 2;
+  const how = await writeOut('search', svg, frontPicture(study, title, units), io);
+  if (how === 'written') io.err(`wrote ${svg}`);
+  return how === undefined ? 2 : undefined;
 }
 
 /** Adds the winner to the file as an option; all else in the file stays as it was. */
@@ -130,7 +122,11 @@ async function write(
     io.err(`stillair search: "${id}" cannot be the id of an option: letters, digits, spaces and hyphens can`);
     return 2;
   }
-  return told(file, await io.write(file, edited), `wrote option ${id} into ${file}`, io);
+  const problem = await io.write(file, edited, 'whole');
+  io.err(
+    problem === undefined ? `wrote option ${id} into ${file}` : `stillair search: cannot write ${file}: ${problem}`,
+  );
+  return problem === undefined ? undefined : 2;
 }
 
 function titleOf({ changes }: SearchVariant, wants: readonly Want[]): string {

@@ -8,6 +8,7 @@ import { longStudy } from '../long-study.ts';
 import { unknownName } from '../unknown-name.ts';
 import { exitCodeOf } from '../verdict-words.ts';
 import { openEvaluator } from '../workers.ts';
+import { writeOut } from '../write-out.ts';
 import { spreadText } from './spread-text.ts';
 
 export interface SpreadOptions {
@@ -45,11 +46,9 @@ export async function spread(file: string, options: SpreadOptions, io: Io): Prom
     }),
   );
   if (options.svg !== undefined) {
-    const problem = await written(options.svg, spreadPicture(study, cabinet.title, options.units), io);
-    if (problem !== undefined) {
-      io.err(`stillair spread: cannot write ${options.svg}: ${problem}`);
-      return 2;
-    }
+    const how = await writeOut('spread', options.svg, spreadPicture(study, cabinet.title, options.units), io);
+    if (how === undefined) return 2;
+    if (how === 'written') io.err(`wrote ${options.svg}`);
   }
   if (options.json) io.out(JSON.stringify({ ...study, file, cabinet: cabinet.title }, null, 2));
   else if (options.svg !== '-')
@@ -61,16 +60,6 @@ export async function spread(file: string, options: SpreadOptions, io: Io): Prom
 function notThere(what: string, name: string | undefined, known: readonly string[]): string | undefined {
   if (name === undefined || known.includes(name)) return undefined;
   return known.length === 0 ? `there is no ${what} "${name}"; the file has none` : unknownName(what, name, known);
-}
-
-async function written(path: string, text: string, io: Io): Promise<string | undefined> {
-  if (path === '-') {
-    io.out(text.trimEnd());
-    return undefined;
-  }
-  const problem = await io.write(path, text);
-  if (problem === undefined) io.err(`wrote ${path}`);
-  return problem;
 }
 
 function tellRun({ stopped, samples: { asked, ran, faults } }: SpreadStudy, io: Io): void {

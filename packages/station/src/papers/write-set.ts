@@ -1,11 +1,12 @@
 // Writing a whole set of papers into a folder: nothing that somebody else put there is lost, and no reader meets half a file.
 // The set remembers itself in `contents.json`: a file is ours while it is listed there and still has the bytes that we gave it.
 
-import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, rm, rmdir, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { mkdir, readdir, readFile, rm, rmdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { SetFile, SetWritten } from '../io.ts';
 import { codeOf, fileProblem } from '../read-file.ts';
+import { writeWhole } from '../write-whole.ts';
 
 /** Where a set remembers what it wrote. */
 export const CONTENTS = 'contents.json';
@@ -35,7 +36,10 @@ export async function writeSet(
     }
     if (foreign.length > 0 && !force) return { ok: false, foreign };
     await mkdir(folder, { recursive: true });
-    for (const { name, content } of bytes) await writeWhole(join(folder, name), content);
+    for (const { name, content } of bytes) {
+      await mkdir(dirname(join(folder, name)), { recursive: true });
+      await writeWhole(join(folder, name), content);
+    }
     const contents: Contents = {
       version: 1,
       files: bytes.map(({ name, content }) => ({ name, bytes: content.length, sha256: markOf(content) })),
@@ -76,17 +80,6 @@ async function markIn(path: string): Promise<string | undefined> {
 
 function markOf(content: Uint8Array): string {
   return createHash('sha256').update(content).digest('hex');
-}
-
-async function writeWhole(path: string, content: Uint8Array): Promise<void> {
-  await mkdir(dirname(path), { recursive: true });
-  const fresh = join(dirname(path), `.stillair-${randomUUID()}.tmp`);
-  try {
-    await writeFile(fresh, content, { flag: 'wx' });
-    await rename(fresh, path);
-  } finally {
-    await rm(fresh, { force: true });
-  }
 }
 
 /** Takes away what an earlier set wrote, nobody has changed, and this set no longer has. */
