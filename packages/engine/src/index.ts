@@ -75,6 +75,7 @@ export type { Analysis, NetworkFile, NetworkRun } from './network/read-network.t
 export { readNetwork } from './network/read-network.ts';
 export { writeNetwork } from './network/write-network.ts';
 export { careCalendar } from './papers/care-calendar.ts';
+export { csvCell } from './papers/csv-cell.ts';
 export type { Band, Bar, Level, Line, Mark, Panel, Pen, Strip, Wording } from './papers/day-panels.ts';
 export { dashes, dayPanels, dayStrips } from './papers/day-panels.ts';
 export { dayPicture } from './papers/day-picture.ts';
@@ -82,8 +83,8 @@ export type { DayColumn, DayRow, DayTable } from './papers/day-table.ts';
 export { dayTable } from './papers/day-table.ts';
 export { driftPicture } from './papers/drift-picture.ts';
 export { type Fill, type LineKind, lineLooks, type Mark as SheetMark, type TextMark } from './papers/frame/mark.ts';
-export { type Cells, type FormatName, formatNames, type Item, type Page } from './papers/frame/page.ts';
-export { GREY, INK, onCircle, pageSvg, SHADE } from './papers/frame/page-svg.ts';
+export type { Cells, FormatName, Item, Page } from './papers/frame/page.ts';
+export { GREY, INK, pageSvg, SHADE } from './papers/frame/page-svg.ts';
 export { textWidth } from './papers/frame/text-width.ts';
 export { frontPicture } from './papers/front-picture.ts';
 export { logPicture } from './papers/log-picture.ts';
@@ -116,6 +117,7 @@ export type { Conflict, Demand } from './running/conflict.ts';
 export type { CostRow } from './running/cost-rows.ts';
 export type { Deed, Diary, DoneEntry, JobRun } from './running/diary.ts';
 export { DONE_WORDS } from './running/diary-schema.ts';
+export { dueByText, dueText } from './running/due-text.ts';
 export { type MonthCost, type MonthOptions, monthCost } from './running/month-cost.ts';
 export {
   type NewJob,
@@ -147,6 +149,7 @@ export type { EvaluateLog, LogOutcome, LogPlan, LogTask } from './studies/calibr
 export { logRunner } from './studies/calibrate/expected.ts';
 export { type InventedColumn, type Invention, inventedLog } from './studies/calibrate/invented-log.ts';
 export { knownUnknowns, unknownNamed } from './studies/calibrate/unknowns.ts';
+export { catchText } from './studies/catch-text.ts';
 export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/compare.ts';
 export { AS_IT_STANDS, compare } from './studies/compare.ts';
 export { driftAdvice } from './studies/drift/advice.ts';
@@ -163,7 +166,7 @@ export { faultsOf } from './studies/fault-list.ts';
 export type { Catch, Caught, FaultOptions, FaultRow, FaultStudy } from './studies/faults.ts';
 export { faults } from './studies/faults.ts';
 export type { Miss, PareOptions, PareRow, Paring } from './studies/pare.ts';
-export { pare } from './studies/pare.ts';
+export { pare, savesText } from './studies/pare.ts';
 export type { EvaluateFaults, FaultOutcome, FaultTask } from './studies/run-fault.ts';
 export { faultRunner } from './studies/run-fault.ts';
 export { withFree } from './studies/search/free-words.ts';
@@ -185,7 +188,7 @@ export { SPREAD_SAMPLES, spread } from './studies/spread/spread.ts';
 export type { TotalShare, TotalShares } from './studies/spread/total-shares.ts';
 export type { SummaryCell, SummaryRow } from './studies/summary.ts';
 export type { Want, WantRule } from './studies/wants.ts';
-export { wantRules } from './studies/wants.ts';
+export { comesToText, wantRules } from './studies/wants.ts';
 export { type Part as MachinePart, stackHeight } from './trades/machine-solids.ts';
 export {
   type DayRun,
@@ -216,3 +219,4 @@ export { isFault, parsePlace, parseQuantity, parseRange, parseSizes } from './un
 export type { KindName } from './units/unit-table.ts';
 export { kindNames, kindOf } from './units/unit-table.ts';
 export { formatDay, formatMoment, type Moment, momentAfter, parseMoment } from './units/week.ts';
+export { listed, percentText, rangeText } from './units/words.ts';

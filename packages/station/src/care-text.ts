@@ -3,13 +3,13 @@
 import {
   type CareRow,
   type CareStudy,
-  type Effect,
+  dueByText,
+  dueText,
   formatDuration,
-  formatQuantity,
   parseDate,
   type UnitSystem,
 } from '@stillair/engine';
-import { aboutText, bandOf, quantity, shortLimit, unitOf, withoutUnit } from './finding-text.ts';
+import { type EffectShown, effectText } from './effect-text.ts';
 import { type Ink, inkFor } from './ink.ts';
 import type { Io } from './io.ts';
 import { sourceNotes } from './source-notes.ts';
@@ -103,46 +103,13 @@ function rowsTable(
     { head: 'what', least: 18 },
     { head: 'why', least: 24 },
   ];
-  const cells = rows.map((row) => [dueText(row), row.says, `${whyText(row)} ${mark(row.source)}`]);
+  const cells = rows.map((row) => [dueText(row), row.says, `${dueByText(row)} ${mark(row.source)}`]);
   return table(columns, cells, width, (text, at, column) =>
     column === 0 && rows[at]!.verdict === 'fails' && daysTo(today, rows[at]!.p50) < 0 ? ink.alarm(text) : text,
   );
 }
 
-/** `2027-03-01 (2027-02-10 to 2027-04-02)` */
-function dueText({ p10, p50, p90, verdict }: CareRow): string {
-  if (verdict === 'unknown') return 'unknown';
-  if (p50 === undefined) return p10 === undefined ? 'not in 20 years' : `after ${p10}`;
-  return p10 === p90 ? p50 : `${p50} (${p10} to ${p90 ?? 'later'})`;
-}
-
-function whyText({ criteria, last, missing, verdict }: CareRow): string {
-  if (verdict === 'unknown') return missing ?? '';
-  const [first] = criteria;
-  const since = last === undefined ? 'never done' : `last ${last}`;
-  if (first === undefined) return since;
-  const { by, used, of, share } = first;
-  switch (by) {
-    case 'printing':
-      return `${hours(used)} of ${hours(of)} of printing; ${since}`;
-    case 'calendar':
-      return `${Math.round(used)} of ${Math.round(of)} days; ${since}`;
-    case 'pressure':
-      return `read ${formatQuantity('pressure', used)} of ${formatQuantity('pressure', of)}; ${since}`;
-    case 'life':
-      return `${formatQuantity('share', share)} of its life by what it caught; ${since}`;
-  }
-}
-
-const hours = (seconds: number): string => `${Math.round(seconds / 3600)} h`;
-
-interface Shown {
-  readonly units: UnitSystem;
-  readonly days: number;
-  readonly mark: (source: string) => string;
-}
-
-function wornTable(rows: readonly CareRow[], most: number, shown: Shown, width: number): string {
+function wornTable(rows: readonly CareRow[], most: number, shown: EffectShown, width: number): string {
   const columns = [
     { head: 'part', least: 18 },
     { head: 'what it comes to', least: 28 },
@@ -150,23 +117,11 @@ function wornTable(rows: readonly CareRow[], most: number, shown: Shown, width: 
   const cells = rows.map(({ ageing, effects = [] }) => [
     ageing?.says ?? '',
     [
-      ...effects.slice(0, most).map((effect) => effectText(effect, shown)),
+      ...effects.slice(0, most).map((effect) => effectText(effect, shown, 'before')),
       ...(effects.length > most ? [`and ${effects.length - most} more`] : []),
     ].join('\n'),
   ]);
   return table(columns, cells, width);
-}
-
-function effectText(effect: Effect, { days, units, mark }: Shown): string {
-  const { title, unit, value, p10, p90, limit, verdict, was, before } = effect;
-  const number = quantity(unit, value, units);
-  const band =
-    p10 === undefined || p90 === undefined || p10 === p90
-      ? ''
-      : ` (${withoutUnit(bandOf(unit, p10, p90, units), unitOf(number))})`;
-  const word = verdict === 'fails' ? (was === 'fails' ? 'FAILS the more' : 'FAILS') : verdict;
-  const then = before === undefined ? '' : `${withoutUnit(quantity(unit, before, units), unitOf(number))}, then `;
-  return `${word}: ${title}, ${aboutText(effect, days)}: ${then}${number}${band} ${shortLimit(limit, unit, units, number)} ${mark(limit.source)}`;
 }
 
 /** Overdue parts whose age no finding asks after, or none is worse for. */
@@ -181,7 +136,12 @@ function harmlessText(tasks: readonly CareRow[], width: number): string {
   ].join('\n');
 }
 
-function togetherText({ together = [] }: CareStudy, worn: readonly CareRow[], shown: Shown, width: number): string {
+function togetherText(
+  { together = [] }: CareStudy,
+  worn: readonly CareRow[],
+  shown: EffectShown,
+  width: number,
+): string {
   const alone = new Set(worn.flatMap(({ effects = [] }) => effects.map(({ id }) => id)));
   const more = together.filter(({ id }) => !alone.has(id));
   if (more.length === 0) return '';
@@ -189,7 +149,7 @@ function togetherText({ together = [] }: CareStudy, worn: readonly CareRow[], sh
     'All of it together also: ',
     more
       .slice(0, 3)
-      .map((effect) => effectText(effect, shown))
+      .map((effect) => effectText(effect, shown, 'before'))
       .join('; '),
     width,
   );

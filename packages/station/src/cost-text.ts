@@ -2,6 +2,7 @@
 
 import {
   type CostRow,
+  csvCell,
   formatDuration,
   formatQuantity,
   type MonthCost,
@@ -190,5 +191,5 @@ function csv(lines: readonly (readonly (string | number | undefined)[])[]): stri
 function field(value: string | number | undefined): string {
   if (value === undefined) return '';
   const text = typeof value === 'number' ? String(Number(value.toPrecision(8))) : value;
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return csvCell(text);
 }

@@ -1,6 +1,14 @@
 // Judging a cabinet file for a command: on all cores, with a line of progress, and stopped when the person asks.
 
-import { type Judgement, judge, type ReadSource, remarksOn, type Sheet, type SpreadFrom } from '@stillair/engine';
+import {
+  type Judgement,
+  judge,
+  percentText,
+  type ReadSource,
+  remarksOn,
+  type Sheet,
+  type SpreadFrom,
+} from '@stillair/engine';
 import type { Io } from './io.ts';
 import { longStudy } from './long-study.ts';
 import { hanging, whole } from './text.ts';
@@ -80,15 +88,11 @@ export function spreadText(
   if (findings === 0) return varied;
   if (known < ENOUGH_KNOWN)
     return `${varied} ${count(ran, 'sample')} cannot tell which of them matter most; more could (--samples).`;
-  const named = most.map(({ label, share }) => `${label} (${percent(share)})`).join(', ');
+  const named = most.map(({ label, share }) => `${label} (${whole(percentText(share))})`).join(', ');
   const what = findings === 1 ? 'what fails or is tight' : `the ${findings} that fail or are tight`;
-  return `${varied} Of the spread of ${what}, at least ${percent(fromAssumed)} is due to what is assumed; most of all to ${named}.`;
+  return `${varied} Of the spread of ${what}, at least ${whole(percentText(fromAssumed))} is due to what is assumed; most of all to ${named}.`;
 }
 
 function count(number: number, what: string): string {
   return `${number} ${what}${number === 1 ? '' : 's'}`;
-}
-
-function percent(share: number): string {
-  return whole(`${Math.round(100 * share)} %`);
 }

@@ -1,6 +1,7 @@
 // What a search found, in words and tables.
 
 import {
+  comesToText,
   type NamedLimit,
   type NextStep,
   type SearchStudy,
@@ -18,13 +19,6 @@ import { hanging } from './text.ts';
 
 const CAUTION =
   'Found among what was allowed to change, and judged by the same limits as check; it is no substitute for local codes and licensed practice.';
-
-export function comesToText(want: Want, value: number | undefined, currency: string, units: UnitSystem): string {
-  if (value === undefined) return 'unknown';
-  const { unit } = wantRules.find((rule) => rule.want === want)!;
-  if (unit === 'money') return `${Math.round(value)} ${currency}`;
-  return quantity(unit, value, units);
-}
 
 /** A difference; temperatures as differences. */
 function by(want: Want, value: number, currency: string, units: UnitSystem): string {

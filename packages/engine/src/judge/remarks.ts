@@ -1,5 +1,6 @@
 // What a person is told first: one sentence, then the few remarks that matter, findings of one cause together.
 
+import { listed } from '../units/words.ts';
 import type { Finding, Verdict } from './finding.ts';
 import { rankOf } from './verdict.ts';
 
@@ -116,9 +117,5 @@ export function opening(findings: readonly Finding[]): string {
     ...(tight > 0 ? [`${tight} ${tight === 1 ? 'is' : 'are'} tight`] : []),
     ...(unknown > 0 ? [`${unknown} cannot be told`] : []),
   ];
-  return `Of ${checks} check${checks === 1 ? '' : 's'} ${holds} hold${holds === 1 ? 's' : ''}, ${list(parts)}.`;
-}
-
-function list(parts: readonly string[]): string {
-  return parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  return `Of ${checks} check${checks === 1 ? '' : 's'} ${holds} hold${holds === 1 ? 's' : ''}, ${listed(parts)}.`;
 }

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { dayNumber } from '../units/calendar.ts';
 import { readCsv } from './csv.ts';
 import { dialReadings } from './dial.ts';
 import type { Log, LogFault } from './log.ts';
 import { splitHeader } from './log-unit.ts';
 import type { Places } from './places.ts';
 import { type LogOptions, readLog } from './read-log.ts';
-import { dayNumber, dayText, stampOf } from './stamp.ts';
+import { stampOf } from './stamp.ts';
 
 const places = {
   sensors: { top: {}, 'shelf-low': {} },
@@ -152,16 +153,6 @@ describe('what is wrong with a log is told', () => {
 });
 
 describe('times', () => {
-  it.each([
-    ['2026-02-28', 20_512],
-    ['1970-01-01', 0],
-    ['2000-02-29', 11_016],
-  ])('exact: %s is day %d, there and back', (text, number) => {
-    const [year, month, day] = text.split('-').map(Number);
-    expect(dayNumber(year!, month!, day!)).toBe(number);
-    expect(dayText(number)).toBe(text);
-  });
-
   it('exact: 12 h clocks, seconds since 1970, a decimal second', () => {
     expect(stampOf('12:30 am')!.seconds).toBe(1800);
     expect(stampOf('1795161600')).toEqual({ day: 20_777, seconds: 28_800, offset: 0 });

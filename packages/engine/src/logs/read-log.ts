@@ -1,10 +1,11 @@
 // A log from its text: which column is the time, what the others measure and where, all of it tidied, and all that was done told.
 
+import { formatDate } from '../units/calendar.ts';
 import { type CsvRow, hasDecimalComma, numberOf, readCsv } from './csv.ts';
 import type { Log, LogColumn, LogFault, LogRemark } from './log.ts';
 import { type LogUnit, splitHeader, unitGuessed, unitNamed } from './log-unit.ts';
 import { knownPlaces, type Place, type Places, placeOf, wordsOf } from './places.ts';
-import { dayText, orderOf, type Stamp, stampOf } from './stamp.ts';
+import { orderOf, type Stamp, stampOf } from './stamp.ts';
 import { withoutStuck } from './stuck.ts';
 import { gapsIn, inOrder, type RawReading, tidied } from './tidy.ts';
 
@@ -65,7 +66,7 @@ export function readLog(file: string, text: string, places: Places, options: Log
   return {
     version: 1,
     file,
-    ...(timed.firstDay === undefined ? {} : { firstDay: dayText(timed.firstDay) }),
+    ...(timed.firstDay === undefined ? {} : { firstDay: formatDate(timed.firstDay) }),
     columns,
     remarks: [...remarks, ...stuck, ...gaps],
   };

@@ -1,6 +1,8 @@
 // Times as loggers write them: ISO 8601, dates with points or strokes, times of day alone, seconds since 1970. No clock is asked and no
 // time zone known: the wall clock of the log counts as it is written.
 
+import { dayNumber } from '../units/calendar.ts';
+
 export interface Stamp {
   /** Days since 1970-01-01; absent for a time of day alone. */
   readonly day?: number;
@@ -14,33 +16,6 @@ export type DateOrder = 'day first' | 'month first';
 
 const CLOCK =
   /^(\d{1,2}):([0-5]\d)(?::([0-5]\d)(?:[.,](\d+))?)?\s*(?:([ap])\.?m\.?)?\s*(Z|UTC|GMT|[+-]\d\d(?::?\d\d)?)?$/i;
-
-/** Days since 1970-01-01 of a day of the Gregorian calendar (the usual counting from 1 March). */
-export function dayNumber(year: number, month: number, day: number): number {
-  const y = month <= 2 ? year - 1 : year;
-  const era = Math.floor(y / 400);
-  const yearOfEra = y - era * 400;
-  const dayOfYear = Math.floor((153 * (month + (month > 2 ? -3 : 9)) + 2) / 5) + day - 1;
-  return (
-    era * 146_097 + yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear - 719_468
-  );
-}
-
-/** `2026-11-20` of a day's number. */
-export function dayText(number: number): string {
-  const shifted = number + 719_468;
-  const era = Math.floor(shifted / 146_097);
-  const ofEra = shifted - era * 146_097;
-  const year = Math.floor(
-    (ofEra - Math.floor(ofEra / 1460) + Math.floor(ofEra / 36_524) - Math.floor(ofEra / 146_096)) / 365,
-  );
-  const ofYear = ofEra - (365 * year + Math.floor(year / 4) - Math.floor(year / 100));
-  const part = Math.floor((5 * ofYear + 2) / 153);
-  const day = ofYear - Math.floor((153 * part + 2) / 5) + 1;
-  const month = part < 10 ? part + 3 : part - 9;
-  const full = year + era * 400 + (month <= 2 ? 1 : 0);
-  return `${full}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
-}
 
 /** A time, or undefined for a text that is none. */
 export function stampOf(text: string, order: DateOrder = 'day first'): Stamp | undefined {

@@ -17,6 +17,7 @@ import {
   type Wording,
 } from './day-panels.ts';
 import { labelPlaces } from './label-places.ts';
+import { accent, faint, hairline, ink, paper } from './picture-colours.ts';
 import { decadeScale, linearScale, type Scale, timeScale } from './scale.ts';
 import { type Attributes, element, escaped, label, short } from './svg.ts';
 
@@ -27,13 +28,6 @@ const PLOT = WIDTH - LEFT - RIGHT;
 const HEAD = 78;
 const STRIP = 19;
 const GAP = 40;
-
-const paper = '#fbfaf6';
-const ink = '#23272d';
-const faint = '#6d6a62';
-const hairline = '#dedacd';
-/** Reads as darker than ink's neighbours in greys too, and apart from them for red-green colour blindness. */
-const accent = '#b23a0e';
 
 const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}
 .title{font-size:20px}.faint{fill:${faint}}.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:${faint};font-variant-numeric:tabular-nums}

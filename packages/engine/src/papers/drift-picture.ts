@@ -1,6 +1,7 @@
 // A newer log beside the file, hour by hour: what was measured less what is computed, and since when it is off.
 
 import type { DriftColumn, DriftStudy } from '../studies/drift/drift.ts';
+import { accent, faint, hairline, ink, paper } from './picture-colours.ts';
 import { linearScale } from './scale.ts';
 import { element, escaped, label, short } from './svg.ts';
 
@@ -11,9 +12,9 @@ const HEAD = 86;
 const HEIGHT = 150;
 const GAP = 46;
 
-const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:#23272d}.title{font-size:20px}.faint{fill:#6d6a62}
-.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:#6d6a62}.hair{stroke:#dedacd;stroke-width:1}.frame{stroke:#23272d;stroke-width:.8;fill:none}
-.dot{fill:#23272d}.onset{stroke:#b23a0e;stroke-width:1.4}.doubt{fill:#b23a0e;fill-opacity:.12}.usual{stroke:#23272d;stroke-width:.7;stroke-dasharray:4 3}`;
+const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}.title{font-size:20px}.faint{fill:${faint}}
+.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:${faint}}.hair{stroke:${hairline};stroke-width:1}.frame{stroke:${ink};stroke-width:.8;fill:none}
+.dot{fill:${ink}}.onset{stroke:${accent};stroke-width:1.4}.doubt{fill:${accent};fill-opacity:.12}.usual{stroke:${ink};stroke-width:.7;stroke-dasharray:4 3}`;
 
 const UNIT: Readonly<Record<DriftColumn['kind'], string>> = {
   temperature: 'K',
@@ -39,7 +40,7 @@ export function driftPicture(title: string, study: DriftStudy): string {
     element('title', { id: 'title' }, escaped(heading)),
     element('desc', { id: 'desc' }, escaped(said)),
     element('style', {}, style),
-    element('rect', { width: WIDTH, height, fill: '#fbfaf6' }),
+    element('rect', { width: WIDTH, height, fill: paper }),
     label(LEFT, 36, heading, { class: 'title' }),
     label(LEFT, 56, `Dots: measured less computed, mean of each hour. ${said}`, { class: 'faint' }),
     ...columns.map((column, at) => panel(column, HEAD + at * (HEIGHT + GAP), days, x, onset)),

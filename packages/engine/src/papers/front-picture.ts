@@ -5,6 +5,7 @@ import type { SearchStudy, SearchVariant } from '../studies/search/search-study.
 import { type Want, wantRules } from '../studies/wants.ts';
 import { formatQuantity, type UnitSystem } from '../units/format.ts';
 import type { KindName } from '../units/unit-table.ts';
+import { accent, faint, hairline, ink, paper } from './picture-colours.ts';
 import { linearScale } from './scale.ts';
 import { element, escaped, label, short } from './svg.ts';
 
@@ -15,13 +16,8 @@ const RIGHT = 40;
 const TOP = 84;
 const BOTTOM = 70;
 
-const paper = '#fbfaf6';
-const ink = '#23272d';
-const faint = '#6d6a62';
-const accent = '#b23a0e';
-
 const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}
-.title{font-size:20px}.faint,.tick{fill:${faint}}.tick{font-size:11px;font-variant-numeric:tabular-nums}.hair{stroke:#dedacd;stroke-width:1}
+.title{font-size:20px}.faint,.tick{fill:${faint}}.tick{font-size:11px;font-variant-numeric:tabular-nums}.hair{stroke:${hairline};stroke-width:1}
 .kept{fill:${ink};opacity:.55}.broken{fill:none;stroke:${faint};stroke-width:.8}.front{fill:none;stroke:${accent};stroke-width:1.6}
 .member{fill:${accent}}.named{fill:none;stroke:${ink};stroke-width:1.6}`;
 
@@ -32,7 +28,7 @@ interface Axis {
 }
 
 /** The two wants that are drawn: those searched for, else the price, else the noise beside it. */
-export function drawnWants(wants: readonly Want[]): readonly [Want, Want] {
+function drawnWants(wants: readonly Want[]): readonly [Want, Want] {
   const [first = 'cheap', second] = wants;
   return [first, second ?? (first === 'cheap' ? 'quiet' : 'cheap')];
 }

@@ -4,6 +4,7 @@ import type { LogKind } from '../logs/log.ts';
 import { placeText } from '../logs/places.ts';
 import type { CalibratedColumn, CalibrationStudy } from '../studies/calibrate/calibrate.ts';
 import { formatClock, type UnitSystem } from '../units/format.ts';
+import { accent, faint, hairline, ink, paper } from './picture-colours.ts';
 import { decadeScale, linearScale, type Scale } from './scale.ts';
 import { element, escaped, label, short } from './svg.ts';
 
@@ -14,9 +15,9 @@ const HEAD = 86;
 const HEIGHT = 170;
 const GAP = 46;
 
-const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:#23272d}.title{font-size:20px}.faint{fill:#6d6a62}
-.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:#6d6a62}.hair{stroke:#dedacd;stroke-width:1}.frame{stroke:#23272d;stroke-width:.8;fill:none}
-.after{fill:none;stroke:#23272d;stroke-width:1.6}.before{fill:none;stroke:#23272d;stroke-width:1;stroke-dasharray:5 4}.dot{fill:#b23a0e}`;
+const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}.title{font-size:20px}.faint{fill:${faint}}
+.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:${faint}}.hair{stroke:${hairline};stroke-width:1}.frame{stroke:${ink};stroke-width:.8;fill:none}
+.after{fill:none;stroke:${ink};stroke-width:1.6}.before{fill:none;stroke:${ink};stroke-width:1;stroke-dasharray:5 4}.dot{fill:${accent}}`;
 
 interface Shown {
   readonly unit: string;
@@ -54,7 +55,7 @@ export function logPicture(
       ),
     ),
     element('style', {}, style),
-    element('rect', { width: WIDTH, height, fill: '#fbfaf6' }),
+    element('rect', { width: WIDTH, height, fill: paper }),
     label(LEFT, 36, heading, { class: 'title' }),
     label(LEFT, 56, 'Dots: measured. Dashes: the file as it was. Line: the file with the values that the log gave.', {
       class: 'faint',

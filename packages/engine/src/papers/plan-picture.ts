@@ -6,6 +6,7 @@ import { formatQuantity, type UnitSystem } from '../units/format.ts';
 import type { KindName } from '../units/unit-table.ts';
 import { formatDay } from '../units/week.ts';
 import { labelPlaces } from './label-places.ts';
+import { accent, faint, hairline, ink, paper } from './picture-colours.ts';
 import { linearScale } from './scale.ts';
 import { element, escaped, label, short } from './svg.ts';
 
@@ -18,12 +19,6 @@ const STRIP = 24;
 const PANEL = 96;
 const GAP = 34;
 const DAY = 86_400;
-
-const paper = '#fbfaf6';
-const ink = '#23272d';
-const faint = '#6d6a62';
-const hairline = '#dedacd';
-const accent = '#b23a0e';
 
 const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}
 .title{font-size:20px}.faint{fill:${faint}}.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:${faint};font-variant-numeric:tabular-nums}

@@ -1,6 +1,7 @@
 // The whole record of a day as comma-separated text (RFC 4180): one line a step, one column a quantity, the unit in its head.
 
 import type { DayRecord, Table } from '../day/record.ts';
+import { csvCell } from './csv-cell.ts';
 
 const ICE_POINT = 273.15;
 
@@ -22,7 +23,7 @@ export function recordCsv(record: DayRecord): string {
     }),
     [record.carbonLoads, (name) => `carbon ${name} [kg/kg]`],
   ];
-  const head = ['time [s]', ...groups.flatMap(([{ names }, titled]) => names.map(titled))].map(cell).join(',');
+  const head = ['time [s]', ...groups.flatMap(([{ names }, titled]) => names.map(titled))].map(csvCell).join(',');
   const lines = Array.from(record.times, (time, row) => {
     const values = groups.flatMap(([table, , shown = (value: number) => value]) => rowOf(table, row).map(shown));
     return [time, ...values].map(number).join(',');
@@ -37,8 +38,4 @@ function rowOf({ names, values }: Table, row: number): number[] {
 /** Seven significant digits: more than any of these is known to, few enough to keep the file small. */
 function number(value: number): string {
   return String(Number(value.toPrecision(7)));
-}
-
-function cell(text: string): string {
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

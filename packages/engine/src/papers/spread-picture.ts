@@ -8,6 +8,8 @@ import type { SpreadStudy } from '../studies/spread/spread.ts';
 import { STANDING } from '../trades/measure.ts';
 import { formatBand, formatQuantity, type UnitSystem } from '../units/format.ts';
 import type { KindName } from '../units/unit-table.ts';
+import { percentText } from '../units/words.ts';
+import { accent, faint, hairline, ink, paper } from './picture-colours.ts';
 import { linearScale, type Scale } from './scale.ts';
 import { element, escaped, label, short } from './svg.ts';
 
@@ -20,15 +22,10 @@ const GAP = 46;
 /** Rows of each panel at most. */
 const MOST = 16;
 
-const paper = '#fbfaf6';
-const ink = '#23272d';
-const faint = '#6d6a62';
-const accent = '#b23a0e';
-
 const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink}}
 .title{font-size:20px}.faint{fill:${faint}}.head{font-style:italic;font-size:14px}.tick{font-size:11px;fill:${faint};font-variant-numeric:tabular-nums}
 .band{stroke:${ink};stroke-width:5;stroke-opacity:.35}.middle{stroke:${ink};stroke-width:2.4}.level{stroke:${accent};stroke-width:1.4}
-.hair{stroke:#dedacd;stroke-width:1}.bar{fill:${ink};fill-opacity:.75}.order{fill:none;stroke:${ink};stroke-width:1}`;
+.hair{stroke:${hairline};stroke-width:1}.bar{fill:${ink};fill-opacity:.75}.order{fill:none;stroke:${ink};stroke-width:1}`;
 
 export function spreadPicture(study: SpreadStudy, title: string, units: UnitSystem = 'metric'): string {
   const panels = [
@@ -80,7 +77,7 @@ function optionRow(option: OptionSpread, base: OptionSpread, scale: Scale, middl
   const said =
     option.fewer === undefined
       ? ''
-      : `, fewer in ${percent(option.fewer.value)}, more in ${percent(option.more?.value ?? 0)}`;
+      : `, fewer in ${percentText(option.fewer.value)}, more in ${percentText(option.more?.value ?? 0)}`;
   return [
     name(option.id, middle),
     band(scale.share(p10), scale.share(p50), scale.share(p90), middle),
@@ -123,7 +120,7 @@ function findingRow(
     name(`${title}, ${about}`, middle),
     band(Math.min(first, last), half, Math.max(first, last), middle),
     line(0.5, middle, 'level'),
-    label(RIGHT, middle + 4, `kept in ${percent(chance!.value)}: ${numbers}, ${held}`, { class: 'tick' }),
+    label(RIGHT, middle + 4, `kept in ${percentText(chance!.value)}: ${numbers}, ${held}`, { class: 'tick' }),
   ].join('');
 }
 
@@ -165,10 +162,6 @@ function band(from: number, at: number, to: number, middle: number): string {
 function line(share: number, middle: number, of: string): string {
   const x = LEFT + PLOT * share;
   return element('line', { x1: x, y1: middle - 7, x2: x, y2: middle + 7, class: of });
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
 }
 
 function round(value: number): string {

@@ -1,6 +1,7 @@
 // What a person wants to hear first of a comparison: which change meets every limit at the least cost, or what each breaks.
 
 import { formatQuantity } from '../units/format.ts';
+import { listed, percentText, rangeText } from '../units/words.ts';
 import type { Comparison, Sheet } from './compare.ts';
 import { type Want, wantRules } from './wants.ts';
 
@@ -24,9 +25,9 @@ export function answerOf(comparison: Comparison, nameOf: NameOf, each = true): s
 function whoMeets(meeting: readonly Sheet[], comparison: Comparison, nameOf: NameOf): string[] {
   const prints = comparison.summary.some(({ id }) => id === 'draught/air-speed') || hasAirSpeed(comparison);
   const each = meeting.map(({ id, chanceOfAll }) =>
-    chanceOfAll === undefined ? nameOf(id) : `${nameOf(id)} (in ${percent(chanceOfAll)} of the samples)`,
+    chanceOfAll === undefined ? nameOf(id) : `${nameOf(id)} (in ${percentText(chanceOfAll)} of the samples)`,
   );
-  const meets = `${list(each)} ${each.length === 1 ? 'meets' : 'meet'} every limit${prints ? ', air speed at each print included' : ''}.`;
+  const meets = `${listed(each)} ${each.length === 1 ? 'meets' : 'meet'} every limit${prints ? ', air speed at each print included' : ''}.`;
   if (meeting.length === 1) return [meets, `${nameOf(meeting[0]!.id)}: ${costWords(meeting[0]!, comparison)}.`];
   const winners = COSTS.map(([want, most]) => ({ most, ids: leastIn(meeting, want) }));
   const all = meeting.filter(({ id }) => winners.every(({ ids }) => ids.includes(id)));
@@ -38,7 +39,7 @@ function whoMeets(meeting: readonly Sheet[], comparison: Comparison, nameOf: Nam
     ];
   const told = winners
     .filter(({ ids }) => ids.length < meeting.length)
-    .map(({ most, ids }) => `${most} ${list(ids.map(nameOf))}`);
+    .map(({ most, ids }) => `${most} ${listed(ids.map(nameOf))}`);
   return [meets, `Of these none is least in money, noise and clean air at once: ${told.join('; ')}.`];
 }
 
@@ -54,9 +55,9 @@ function whatBreaks(run: readonly Sheet[], comparison: Comparison, nameOf: NameO
   const best = run.filter(({ broken }) => broken.length === fewest).map(({ id }) => nameOf(id));
   const still = run.filter(({ broken }) => !broken.some((id) => id.startsWith('draught/air-speed/')));
   return [
-    `${run.length === 1 ? 'It does not meet every limit' : 'No option meets every limit'}; ${list(best)} ${best.length === 1 ? 'breaks' : 'break'} the fewest, ${fewest}.`,
+    `${run.length === 1 ? 'It does not meet every limit' : 'No option meets every limit'}; ${listed(best)} ${best.length === 1 ? 'breaks' : 'break'} the fewest, ${fewest}.`,
     ...(hasAirSpeed(comparison) && still.length > 0 && still.length < run.length
-      ? [`Air speed at each print is kept by ${list(still.map(({ id }) => nameOf(id)))}.`]
+      ? [`Air speed at each print is kept by ${listed(still.map(({ id }) => nameOf(id)))}.`]
       : []),
     ...(common.length > 0 ? [`All break: ${common.join('; ')}.`] : []),
     ...(each ? breaks : []).flatMap(({ id, titles: own }) => {
@@ -89,7 +90,7 @@ function leastIn(sheets: readonly Sheet[], want: Want): string[] {
 }
 
 function costWords({ price, comesTo }: Sheet, { currency }: Comparison): string {
-  const known = price.high === 0 ? [] : [`${range(price.low, price.high)} ${currency} to buy`];
+  const known = price.high === 0 ? [] : [`${rangeText(price.low, price.high)} ${currency} to buy`];
   const open = price.unknown.length === 0 ? [] : ['something to buy whose price is not known'];
   const buy = [...known, ...open].join(' and ') || 'nothing to buy';
   const { quiet } = comesTo;
@@ -97,17 +98,4 @@ function costWords({ price, comesTo }: Sheet, { currency }: Comparison): string 
     buy,
     ...(quiet === undefined ? [] : [`${formatQuantity('sound-level', quiet, 'metric')} where it is loudest`]),
   ].join(', ');
-}
-
-function range(low: number, high: number): string {
-  const [from, to] = [Math.round(low), Math.round(high)];
-  return from === to ? `${from}` : `${from} to ${to}`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
-}
-
-function list(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

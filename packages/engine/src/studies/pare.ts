@@ -9,6 +9,7 @@ import { verdictWith } from '../judge/remedies-tried.ts';
 import { type Evaluate, evaluateHere, type Outcome, type Variant } from '../judge/variants.ts';
 import { rankOf } from '../judge/verdict.ts';
 import type { Trade } from '../trades/measure.ts';
+import { rangeText } from '../units/words.ts';
 import { getsFurther } from './effects.ts';
 import { editsWithout, type PareablePart, pareableParts } from './pare-parts.ts';
 import { type PriceRange, priceDifference } from './price-difference.ts';
@@ -202,4 +203,10 @@ function lazily<Value>(make: () => Value): () => Value {
     made ??= make();
     return made;
   };
+}
+
+/** What going without saves, in the money of the file; empty where nothing has a price. */
+export function savesText({ saves }: PareRow): string {
+  if (saves === undefined || (saves.high === 0 && saves.unknown.length === 0)) return '';
+  return saves.high === 0 ? 'unknown' : rangeText(saves.low, saves.high);
 }

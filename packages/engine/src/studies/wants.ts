@@ -1,6 +1,8 @@
 // What a person may want most of a cabinet, each as one number per run: the lower the better.
 
 import type { Outcome } from '../judge/variants.ts';
+import { formatQuantity, type UnitSystem } from '../units/format.ts';
+import type { KindName } from '../units/unit-table.ts';
 
 export type Want = 'cool' | 'still' | 'clean' | 'quiet' | 'cheap';
 
@@ -73,4 +75,11 @@ function ratios({ values, limits }: Outcome, is: (id: string) => boolean): numbe
     const limit = limits[id];
     return is(id) && limit !== undefined && limit > 0 ? [value / limit] : [];
   });
+}
+
+/** What a variant comes to by a want, in words. */
+export function comesToText(want: Want, value: number | undefined, currency: string, units: UnitSystem): string {
+  if (value === undefined) return 'unknown';
+  const { unit } = wantRules.find((rule) => rule.want === want)!;
+  return unit === 'money' ? `${Math.round(value)} ${currency}` : formatQuantity(unit as KindName, value, units);
 }

@@ -8,7 +8,7 @@ const BEFORE_1970 = 719_468;
 const ERA = 146_097;
 
 /** Days in a mean month of the Gregorian calendar: 400 years have 146 097 days. */
-export const MEAN_MONTH: number = ERA / 4800;
+const MEAN_MONTH: number = ERA / 4800;
 
 /**
  * Days from 1970-01-01 to a date of the Gregorian calendar. Years begin in March, so that a leap day is the last of its year.

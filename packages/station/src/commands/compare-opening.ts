@@ -1,6 +1,16 @@
 // How a comparison opens: what the options are and cost, which meet every limit, which is best for which want, what settles a tie.
 
-import { AS_IT_STANDS, answerOf, type BestFor, type Comparison, type Settling, type Sheet } from '@stillair/engine';
+import {
+  AS_IT_STANDS,
+  answerOf,
+  type BestFor,
+  type Comparison,
+  listed,
+  percentText,
+  rangeText,
+  type Settling,
+  type Sheet,
+} from '@stillair/engine';
 import type { Ink } from '../ink.ts';
 import { hanging, pad, textWidth } from '../text.ts';
 
@@ -24,14 +34,9 @@ function optionText(sheet: Sheet, nameOf: NameOf, comparison: Comparison, width:
 }
 
 function priceText({ price: { low, high, unknown } }: Sheet, { currency }: Comparison): string {
-  const known = high > 0 ? `, to buy: ${range(low, high)} ${currency}` : '';
+  const known = high > 0 ? `, to buy: ${rangeText(low, high)} ${currency}` : '';
   if (unknown.length === 0) return known;
   return known === '' ? ', price not known' : `${known} and something whose price is not known`;
-}
-
-function range(low: number, high: number): string {
-  const [from, to] = [Math.round(low), Math.round(high)];
-  return from === to ? `${from}` : `${from} to ${to}`;
 }
 
 function wantsText({ wants, sheets }: Comparison, nameOf: NameOf, width: number, ink: Ink): string {
@@ -53,8 +58,8 @@ function whoText({ best, tied, alike, chances }: BestFor, sheets: readonly Sheet
   const run = sheets.filter(({ fault }) => fault === undefined).map(({ id }) => nameOf(id));
   // In the order of the file, so that what is alike does not seem ranked.
   const all = run.filter((name) => [best, ...tied].some((id) => nameOf(id) === name));
-  if (alike) return all.length === run.length ? 'all alike' : `${list(all, 'and')} alike`;
-  return tied.length === 0 ? `${nameOf(best)} ${percent(chances[best]!)}` : list(all, 'or');
+  if (alike) return all.length === run.length ? 'all alike' : `${listed(all, 'and')} alike`;
+  return tied.length === 0 ? `${nameOf(best)} ${percentText(chances[best]!)}` : listed(all, 'or');
 }
 
 function settlingText({ best, tied, alike, settle }: BestFor, nameOf: NameOf): string {
@@ -72,14 +77,6 @@ function toSettle({ label, how, turnsAt, within, below, above, settles }: Settli
   return [
     `to settle it between ${nameOf(below)} and ${nameOf(above)}, measure: ${label} (${how})`,
     `below ${turn} ${nameOf(below)} is better, above it ${nameOf(above)}`,
-    `known to within ${accuracy} it tells the better one in ${percent(settles)} of the samples`,
+    `known to within ${accuracy} it tells the better one in ${percentText(settles)} of the samples`,
   ].join('; ');
-}
-
-function list(words: readonly string[], last: 'and' | 'or'): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
 }

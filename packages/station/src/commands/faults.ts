@@ -1,16 +1,7 @@
 // stillair faults FILE: every single fault, what it comes to, and what in the file catches it.
 
-import {
-  type Catch,
-  type Effect,
-  type FaultRow,
-  type FaultStudy,
-  formatClock,
-  formatDuration,
-  faults as studyFaults,
-  type UnitSystem,
-} from '@stillair/engine';
-import { aboutText, bandOf, quantity, shortLimit, unitOf, withoutUnit } from '../finding-text.ts';
+import { catchText, type FaultRow, type FaultStudy, faults as studyFaults, type UnitSystem } from '@stillair/engine';
+import { effectText } from '../effect-text.ts';
 import { type Ink, inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
@@ -140,7 +131,7 @@ function faultTable(rows: readonly FaultRow[], shown: Shown): string {
     row.says,
     row.effects
       .slice(0, shown.most)
-      .map((effect) => effectText(effect, shown))
+      .map((effect) => effectText(effect, shown, 'when'))
       .join('\n'),
     row.catches.map(catchText).join('\n'),
   ]);
@@ -151,34 +142,4 @@ function faultTable(rows: readonly FaultRow[], shown: Shown): string {
     return grave ? shown.ink.alarm(text) : text;
   };
   return table(columns, cells, shown.width, colour);
-}
-
-function effectText(effect: Effect, { days, units, mark }: Shown): string {
-  const { title, unit, value, p10, p90, limit, verdict, was, passed, worst } = effect;
-  const number = quantity(unit, value, units);
-  const band =
-    p10 === undefined || p90 === undefined || p10 === p90
-      ? ''
-      : ` (${withoutUnit(bandOf(unit, p10, p90, units), unitOf(number))})`;
-  const word = verdict === 'fails' ? (was === 'fails' ? 'FAILS the more' : 'FAILS') : verdict;
-  const when =
-    passed !== undefined
-      ? `; passed at ${formatClock(passed)}`
-      : worst !== undefined
-        ? `; worst at ${formatClock(worst)}`
-        : '';
-  return `${word}: ${title}, ${aboutText(effect, days)}: ${number}${band} ${shortLimit(limit, unit, units, number)} ${mark(limit.source)}${when}`;
-}
-
-function catchText({ device, what, does, earliest, latest, leaves }: Catch): string {
-  const name = `${device}${device === what ? '' : ` (${what})`}`;
-  if (latest === undefined) return `${name} may act from ${formatClock(earliest)}, or never`;
-  const spare =
-    leaves === undefined
-      ? ''
-      : leaves >= 0
-        ? `, ${formatDuration(leaves)} before`
-        : `, ${formatDuration(-leaves)} too late`;
-  const when = earliest === latest ? formatClock(latest) : `${formatClock(earliest)} to ${formatClock(latest)}`;
-  return `${name} ${does} at ${when}${spare}`;
 }

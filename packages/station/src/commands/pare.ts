@@ -1,6 +1,6 @@
 // stillair pare FILE: which parts no finding would miss.
 
-import { type Miss, type PareRow, type Paring, pare as pareParts, type UnitSystem } from '@stillair/engine';
+import { type Miss, type Paring, pare as pareParts, savesText, type UnitSystem } from '@stillair/engine';
 import { aboutText, quantity } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
@@ -78,13 +78,6 @@ function inWords(title: string, paring: Paring, days: number, { units }: PareOpt
   ]
     .filter((text) => text !== '')
     .join('\n\n');
-}
-
-function savesText({ saves }: PareRow): string {
-  if (saves === undefined || (saves.high === 0 && saves.unknown.length === 0)) return '';
-  if (saves.high === 0) return 'unknown';
-  const [low, high] = [Math.round(saves.low), Math.round(saves.high)];
-  return low === high ? `${low}` : `${low} to ${high}`;
 }
 
 function missText(misses: readonly Miss[], days: number, units: UnitSystem): string {

@@ -1,6 +1,7 @@
 // stillair search FILE --want …: the best variant of what the file leaves free, why it is the best, and what more would cost.
 
 import {
+  comesToText,
   editText,
   frontPicture,
   type ReadSource,
@@ -15,7 +16,7 @@ import {
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet, readSource } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
-import { comesToText, searchText } from '../search-text.ts';
+import { searchText } from '../search-text.ts';
 import { openSearchEvaluator } from '../workers.ts';
 import { writeOut } from '../write-out.ts';
 

@@ -4,6 +4,7 @@ import {
   formatClock,
   formatDuration,
   type JobShutOff,
+  listed,
   type MachineSwitch,
   SHUT_OFF_CAUTION,
   type ShutOffs,
@@ -167,8 +168,4 @@ function remarksOf(switches: readonly MachineSwitch[]): string[] {
         `The fan of ${path} runs on for ${formatDuration(seconds)} after jobs of ${listed(machines)}: whatever switches and feeds it keeps its power.`,
     ),
   ];
-}
-
-function listed(words: readonly string[]): string {
-  return words.length <= 1 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

@@ -7,6 +7,7 @@ import {
   type OptionDifference,
   type OptionSpread,
   openFindings,
+  percentText,
   type SpreadStudy,
   type UnitSystem,
 } from '@stillair/engine';
@@ -72,7 +73,7 @@ function openingOf({ samples, inputs, findings, wrong, days, bandError }: Spread
   const ends =
     bandError === undefined
       ? ''
-      : ` For want of samples the ends of a band may be off by ${percent(bandError)} of its width, in the middle of these.`;
+      : ` For want of samples the ends of a band may be off by ${percentText(bandError)} of its width, in the middle of these.`;
   const kept = limited.filter(({ chance }) => chance?.value === 1).length;
   const broken = limited.filter(({ chance }) => chance?.value === 0).length;
   const open = limited.filter(({ chance }) => chance !== undefined && chance.value > 0 && chance.value < 1).length;
@@ -139,8 +140,8 @@ function differencesText({ options, differences, days }: SpreadStudy, shown: Sho
 function differenceText(difference: OptionDifference, days: number, units: UnitSystem): string {
   const { title, better, worse, kept, keptBefore } = difference;
   const [side, chance] = better.value >= worse.value ? ['better', better.value] : ['worse', worse.value];
-  const sure = chance >= SURE ? `${side} in all samples` : `${side} in ${percent(chance)}`;
-  const [before, after] = [percent(keptBefore.value), percent(kept.value)];
+  const sure = chance >= SURE ? `${side} in all samples` : `${side} in ${percentText(chance)}`;
+  const [before, after] = [percentText(keptBefore.value), percentText(kept.value)];
   const limit =
     before === after && (before === '0 %' || before === '100 %')
       ? `limit ${before === '0 %' ? 'broken' : 'kept'} either way`
@@ -198,7 +199,7 @@ function driversText(shares: FindingSpread['shares']): string {
   const named = shares.filter(({ share }) => share >= WORTH_A_NAME).slice(0, 2);
   return named.length === 0
     ? 'nothing told apart'
-    : named.map(({ label, share }) => `${label} ${whole(percent(share))}`).join(', ');
+    : named.map(({ label, share }) => `${label} ${whole(percentText(share))}`).join(', ');
 }
 
 function openHead(count: number): string {
@@ -209,7 +210,9 @@ function openHead(count: number): string {
 
 function sharesText({ shares }: SpreadStudy, shown: Shown): string {
   if (shares === undefined) return '';
-  const rows = shares.overall.slice(0, 12).map(({ label, first, total }) => [label, percent(first), percent(total)]);
+  const rows = shares.overall
+    .slice(0, 12)
+    .map(({ label, first, total }) => [label, percentText(first), percentText(total)]);
   const columns = [
     { head: 'input', least: 30 },
     { head: 'alone', align: 'right' as const },
@@ -239,16 +242,12 @@ function measurementText({ label, how, exactly, verdicts, orders, helps }: Measu
   const about =
     most === undefined
       ? ''
-      : `; most of ${most.title}, ${aboutText(most, days)}${most.option === undefined ? '' : ` (${most.option} against the cabinet)`}: wrong in ${percent(most.before)}, then ${percent(most.after)}`;
+      : `; most of ${most.title}, ${aboutText(most, days)}${most.option === undefined ? '' : ` (${most.option} against the cabinet)`}: wrong in ${percentText(most.before)}, then ${percentText(most.after)}`;
   return `${label}, exact ${exactly}: ${how}. ${fewer} fewer${about}`;
 }
 
 function countOf({ value, error }: Estimate): string {
   return error === undefined || Number.isNaN(error) ? value.toFixed(2) : `${value.toFixed(2)} ± ${error.toFixed(2)}`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
 }
 
 /** `34 ± 3 %`. */

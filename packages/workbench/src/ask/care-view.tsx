@@ -1,6 +1,6 @@
 // What is due, overdue and next, and what overdue parts do to the findings.
 
-import { type CareRow, type CareStudy, formatQuantity } from '@stillair/engine';
+import { type CareRow, type CareStudy, dueByText, dueText } from '@stillair/engine';
 import { VerdictMark } from '../remarks/verdict-mark.tsx';
 import type { AnswerProps } from './answer.ts';
 import { EffectLine } from './effect-line.tsx';
@@ -87,7 +87,7 @@ function Group({
             <PartName {...props} says={row.says} name={nameIn(row.part, props.partOf)} />
           </th>
           <td>
-            {whyText(row)}
+            {dueByText(row)}
             <span className="source">{row.source}</span>
           </td>
         </tr>
@@ -99,29 +99,4 @@ function Group({
 /** `filter exhaust` is about exhaust: the word that is on the sheet. */
 function nameIn(part: string, partOf: KnownProps['partOf']): string | undefined {
   return [part, ...part.split(' ').reverse()].find((name) => partOf(name) !== undefined);
-}
-
-function dueText({ p10, p50, p90, verdict }: CareRow): string {
-  if (verdict === 'unknown') return 'unknown';
-  if (p50 === undefined) return p10 === undefined ? 'not in 20 years' : `after ${p10}`;
-  return p10 === p90 ? p50 : `${p50} (${p10 ?? ''} to ${p90 ?? 'later'})`;
-}
-
-function whyText({ criteria, last, missing, verdict }: CareRow): string {
-  if (verdict === 'unknown') return missing ?? '';
-  const [first] = criteria;
-  const since = last === undefined ? 'never done' : `last ${last}`;
-  if (first === undefined) return since;
-  const { by, used, of, share } = first;
-  const hours = (seconds: number): string => `${Math.round(seconds / 3600)} h`;
-  switch (by) {
-    case 'printing':
-      return `${hours(used)} of ${hours(of)} of printing; ${since}`;
-    case 'calendar':
-      return `${Math.round(used)} of ${Math.round(of)} days; ${since}`;
-    case 'pressure':
-      return `read ${formatQuantity('pressure', used)} of ${formatQuantity('pressure', of)}; ${since}`;
-    case 'life':
-      return `${formatQuantity('share', share)} of its life by what it caught; ${since}`;
-  }
 }

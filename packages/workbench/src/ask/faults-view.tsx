@@ -1,6 +1,6 @@
 // Every single fault: what it comes to, and what of the file acts. What nothing catches stands first.
 
-import { type Catch, type Effect, type FaultRow, formatClock, formatDuration, STANDING } from '@stillair/engine';
+import { catchText, type Effect, type FaultRow, STANDING } from '@stillair/engine';
 import { useState } from 'preact/compat';
 import type { AnswerProps } from './answer.ts';
 import { EffectLine } from './effect-line.tsx';
@@ -109,17 +109,4 @@ function FaultLine({ row, ...props }: AnswerProps<'faults'> & { readonly row: Fa
       </td>
     </tr>
   );
-}
-
-function catchText({ device, what, does, earliest, latest, leaves }: Catch): string {
-  const name = `${device}${device === what ? '' : ` (${what})`}`;
-  if (latest === undefined) return `${name} may act from ${formatClock(earliest)}, or never`;
-  const spare =
-    leaves === undefined
-      ? ''
-      : leaves >= 0
-        ? `, ${formatDuration(leaves)} before`
-        : `, ${formatDuration(-leaves)} too late`;
-  const when = earliest === latest ? formatClock(latest) : `${formatClock(earliest)} to ${formatClock(latest)}`;
-  return `${name} ${does} at ${when}${spare}`;
 }

@@ -1,6 +1,6 @@
 // Which parts no finding would miss, what they would save, and which of them can go together.
 
-import { formatQuantity, type KindName, type Miss, type PareRow } from '@stillair/engine';
+import { formatQuantity, type KindName, type Miss, type PareRow, savesText } from '@stillair/engine';
 import { placeText } from '../remarks/finding-text.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
 import type { AnswerProps } from './answer.ts';
@@ -104,11 +104,4 @@ function MissLine({
       </span>
     </p>
   );
-}
-
-function savesText({ saves }: PareRow): string {
-  if (saves === undefined || (saves.high === 0 && saves.unknown.length === 0)) return '';
-  if (saves.high === 0) return 'unknown';
-  const [low, high] = [Math.round(saves.low), Math.round(saves.high)];
-  return low === high ? `${low}` : `${low} to ${high}`;
 }

@@ -1,13 +1,12 @@
 // What a search found: the winner and why it wins, the front as it grows, what more would cost; any of the front becomes an option.
 
 import {
+  comesToText,
   formatQuantity,
   type KindName,
   type NamedLimit,
   type SearchStudy,
   type SearchVariant,
-  type UnitSystem,
-  type Want,
   wantRules,
 } from '@stillair/engine';
 import { useMemo } from 'preact/compat';
@@ -169,12 +168,6 @@ function Front({ result: { study }, units, current, onKeep }: AnswerProps<'searc
       </table>
     </div>
   );
-}
-
-function comesToText(want: Want, value: number | undefined, currency: string, units: UnitSystem): string {
-  if (value === undefined) return 'unknown';
-  const { unit } = wantRules.find((rule) => rule.want === want)!;
-  return unit === 'money' ? `${Math.round(value)} ${currency}` : formatQuantity(unit as KindName, value, units);
 }
 
 function openingText({ winner, keepsAll, givenUp }: SearchStudy): string {

@@ -1,6 +1,7 @@
 // An empty log with a column for each sensor, in the words and units that a log is read with.
 
 import type { Cabinet } from '../../cabinet/cabinet.ts';
+import { csvCell } from '../csv-cell.ts';
 
 export function logTemplate({ title, sensors, machines, bays }: Cabinet): string {
   const columns = [
@@ -11,12 +12,7 @@ export function logTemplate({ title, sensors, machines, bays }: Cabinet): string
   ];
   return [
     `# ${title.replaceAll(/[\r\n]+/g, ' ')}: a row every 60 s or oftener, times as 2000-01-31 14:05:00; leave out columns that you have no sensor for.`,
-    columns.map(cell).join(','),
+    columns.map(csvCell).join(','),
     '',
   ].join('\n');
-}
-
-/** RFC 4180: quoted where it must be. */
-function cell(text: string): string {
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
