@@ -10,7 +10,7 @@ import type { FileSpec } from './spec.ts';
 import { parseLayer } from './text-forms.ts';
 
 /** Round a leaf, m: 2 to 3 mm round an inset one, as much between two before the edges; common practice. */
-export const LEAF_GAP = 0.0025;
+const LEAF_GAP = 0.0025;
 
 export function fillJoinery({ joinery = {} }: FileSpec, doors: readonly string[], ledger: Ledger): Joinery {
   const { housing, measured = {} } = joinery;

@@ -90,13 +90,6 @@ export function resistanceAt(path: PathResistance, flow: number): number {
   return stretch === undefined ? Number.NaN : resistanceOn(stretch, flow);
 }
 
-/** dR/dQ on the side `side` (-1 left, 1 right) of the flow. */
-export function resistanceSlope(path: PathResistance, flow: number, side: number): number {
-  const list = stretches(path);
-  const stretch = side < 0 ? list.find(({ to }) => flow <= to)! : list.findLast(({ from }) => from <= flow)!;
-  return stretch.slope + 2 * stretch.bend * Math.abs(flow);
-}
-
 /** Branches from the smallest flows to the largest. */
 export function branches(path: PathResistance): Branch[] {
   const found: { from: number; to: number }[] = [];

@@ -8,9 +8,8 @@ import { cornerSpeed, moveTime, reachedSpeed } from '@stillair/physics';
 const AHEAD = 256;
 const AT_ONCE = 256;
 
-export const MOVE_KINDS = ['printing', 'travelling', 'filament'] as const;
-/** What a move does: prints, goes elsewhere, or only feeds or draws back filament. */
-export type MoveKind = 0 | 1 | 2;
+/** What a move does: 0 prints, 1 goes elsewhere, 2 only feeds or draws back filament. */
+type MoveKind = 0 | 1 | 2;
 
 /** Places in `sums`, s unless said otherwise. */
 export const SUM = { printing: 0, travelling: 1, filament: 2, atSpeed: 3, stopAndGo: 4, fan: 5, clock: 6 } as const;

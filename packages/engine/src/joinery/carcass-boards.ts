@@ -7,7 +7,7 @@ import { extent, type Place, type Triple } from './place.ts';
 import { type Skin, STILL_AIR, skinsOf } from './skins.ts';
 
 /** How each face is drawn: datum at its lower front corner, from the side on which it is worked. */
-export const faceViews: Readonly<Record<FaceName, Pick<BoardPart, 'axes' | 'seen' | 'mirrored'>>> = {
+const faceViews: Readonly<Record<FaceName, Pick<BoardPart, 'axes' | 'seen' | 'mirrored'>>> = {
   left: { axes: { u: 'y', v: 'z', t: 'x' }, seen: 'seen from inside, front edge at the left', mirrored: false },
   right: { axes: { u: 'y', v: 'z', t: 'x' }, seen: 'seen from inside, front edge at the right', mirrored: true },
   back: { axes: { u: 'x', v: 'z', t: 'y' }, seen: 'seen from inside', mirrored: false },

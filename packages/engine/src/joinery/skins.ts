@@ -12,7 +12,7 @@ export interface SkinLayer {
 
 export type Skin = Readonly<Record<FaceName, SkinLayer>>;
 
-export const faceOrder: readonly FaceName[] = ['top', 'bottom', 'left', 'right', 'back', 'front'];
+const faceOrder: readonly FaceName[] = ['top', 'bottom', 'left', 'right', 'back', 'front'];
 
 /** What is between layers and is no board. */
 export const STILL_AIR = 'still air';

@@ -29,29 +29,29 @@ function recordOf(network: Network, periodic: boolean): DayRecord {
 
 /** Simulates a network once: another lamp or a longer shelf pin changes the cabinet, but not what its air does. */
 export function runDayOnce(): RunDay {
-  const records = new Map<string, DayRecord>();
-  return (cabinet, day) => {
-    const assembly = assemble(cabinet, day);
-    const periodic = cabinet.days[day]!.repeated;
-    const key = JSON.stringify([periodic, assembly.network]);
-    const record = records.get(key) ?? recordOf(assembly.network, periodic);
+  return runDayFrom((records, key, record) => {
     if (records.size < KEPT_RECORDS) records.set(key, record);
-    // A record of its own: what trades keep with one may come from the cabinet too.
-    return { cabinet, day, assembly, record: { ...record } };
-  };
+  });
 }
 
 /** The same for a search, which seldom comes back to what it ran first: the records used last are kept. */
 export function runDayKept(): RunDay {
+  return runDayFrom((records, key, record) => {
+    records.delete(key);
+    records.set(key, record);
+    if (records.size > KEPT_RECORDS) records.delete(records.keys().next().value!);
+  });
+}
+
+function runDayFrom(keep: (records: Map<string, DayRecord>, key: string, record: DayRecord) => void): RunDay {
   const records = new Map<string, DayRecord>();
   return (cabinet, day) => {
     const assembly = assemble(cabinet, day);
     const periodic = cabinet.days[day]!.repeated;
     const key = JSON.stringify([periodic, assembly.network]);
     const record = records.get(key) ?? recordOf(assembly.network, periodic);
-    records.delete(key);
-    records.set(key, record);
-    if (records.size > KEPT_RECORDS) records.delete(records.keys().next().value!);
+    keep(records, key, record);
+    // A record of its own: what trades keep with one may come from the cabinet too.
     return { cabinet, day, assembly, record: { ...record } };
   };
 }

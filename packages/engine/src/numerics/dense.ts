@@ -20,20 +20,6 @@ export function ofColumns(columns: readonly ArrayLike<number>[]): Matrix {
   return made;
 }
 
-/** Aᵀ A. */
-export function gram({ rows, columns, values }: Matrix): Matrix {
-  const made = matrix(columns, columns);
-  for (let row = 0; row < rows; row += 1) {
-    const at = row * columns;
-    for (let i = 0; i < columns; i += 1)
-      for (let j = 0; j <= i; j += 1)
-        made.values[i * columns + j] = made.values[i * columns + j]! + values[at + i]! * values[at + j]!;
-  }
-  for (let i = 0; i < columns; i += 1)
-    for (let j = 0; j < i; j += 1) made.values[j * columns + i] = made.values[i * columns + j]!;
-  return made;
-}
-
 /**
  * The x that makes |A x − b| least, by Householder reflections: as exact as the condition of A allows, where Aᵀ A would square it.
  * A column that the ones before it span (to rounding) gets 0.

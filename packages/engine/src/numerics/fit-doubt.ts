@@ -1,7 +1,6 @@
 // How surely a fit tells its unknowns: standard deviations, correlations, intervals, and directions along which the data say little.
 
 import { inverseGram, type Matrix, matrix, singularDirections } from './dense.ts';
-import { studentQuantile } from './distributions.ts';
 
 export interface Doubt {
   readonly covariance: Matrix;
@@ -40,7 +39,7 @@ function scaledInverse(jacobian: Matrix): Matrix {
   };
 }
 
-export function deviationsOf({ columns, values }: Matrix): Float64Array {
+function deviationsOf({ columns, values }: Matrix): Float64Array {
   return Float64Array.from({ length: columns }, (_, at) => Math.sqrt(Math.max(0, values[at * columns + at]!)));
 }
 
@@ -54,12 +53,6 @@ export function correlationsOf(covariance: Matrix): Matrix {
       made.values[i * made.columns + j] = i === j ? 1 : size > 0 ? covariance.values[i * made.columns + j]! / size : 0;
     }
   return made;
-}
-
-/** Half widths of the intervals that hold the truth in a share `level` of cases. */
-export function halfWidths({ deviations, freedom }: Doubt, level = 0.95): Float64Array {
-  const t = studentQuantile(0.5 + level / 2, freedom);
-  return deviations.map((each) => t * each);
 }
 
 /** Unknowns that only move together, or one that does not show at all. */

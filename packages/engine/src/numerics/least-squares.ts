@@ -90,7 +90,7 @@ const SMALLEST_DAMPING = 1e-15;
 const LARGEST_DAMPING = 1e16;
 
 /** The method itself. */
-export function* fitSteps(start: readonly number[], options: FitOptions = {}): FitSteps {
+function* fitSteps(start: readonly number[], options: FitOptions = {}): FitSteps {
   const { loss = 'squares', lossScale = 1, tolerance = 1e-14, mostRounds = 400, probe = 0.001 } = options;
   if (start.length === 0) throw new RangeError('leastSquares: start is empty; it must have an unknown');
   const bounds = options.bounds ?? start.map(() => [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] as const);

@@ -12,7 +12,7 @@ export interface NamedSpace {
   readonly cost: (point: Point) => number;
 }
 
-export const FIFTY_THOUSAND: ChoiceSpace = [5, 5, 5, 5, 5, 2, 2, 2, 2].map((count, at) => ({
+const FIFTY_THOUSAND: ChoiceSpace = [5, 5, 5, 5, 5, 2, 2, 2, 2].map((count, at) => ({
   count,
   ordered: at === 1 || at === 3,
 }));

@@ -2,7 +2,7 @@
 // standard deviation and a carry-over of its own, over slots of one length, some of which may be empty. Both are found by restricted
 // maximum likelihood, which allows for the unknowns that the residuals were already fitted with (H. D. Patterson & R. Thompson 1971).
 
-import { leastNorm, type Matrix } from './dense.ts';
+import type { Matrix } from './dense.ts';
 
 export interface Channel {
   /** First row and one past the last. */
@@ -206,12 +206,4 @@ export function golden(value: (x: number) => number, low: number, high: number, 
 /** Independent values that a channel's rows are worth when a mean is asked of them: n (1 − φ) / (1 + φ), at least 1. */
 export function worthOf({ from, to }: Channel, { carry }: Noise): number {
   return Math.max(1, ((to - from) * (1 - carry)) / (1 + carry));
-}
-
-/** Solves the whitened linear problem J s = −r: one step of generalised least squares. */
-export function linearStep(jacobian: Matrix, residuals: ArrayLike<number>): Float64Array {
-  return leastNorm(
-    jacobian,
-    Float64Array.from(residuals, (each) => -each),
-  );
 }

@@ -21,7 +21,7 @@ export function ishigamiShares(): { first: number[]; total: number[] } {
 }
 
 /** The g-function of I. M. Sobol' with a = 0, 1, 4.5, 9, 99, 99, 99, 99: Π (|4u − 2| + a)/(1 + a). */
-export const gWeights: readonly number[] = [0, 1, 4.5, 9, 99, 99, 99, 99];
+const gWeights: readonly number[] = [0, 1, 4.5, 9, 99, 99, 99, 99];
 export const gFunction: Result = (u) =>
   gWeights.reduce((product, a, at) => (product * (Math.abs(4 * u[at]! - 2) + a)) / (1 + a), 1);
 

@@ -30,6 +30,3 @@ export function worstOf(findings: readonly Finding[]): Finding | undefined {
     (a, b) => rank[b.verdict] - rank[a.verdict] || (b.better === 'higher' ? -1 : 1) * ((b.value ?? 0) - (a.value ?? 0)),
   )[0];
 }
-
-export const list = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

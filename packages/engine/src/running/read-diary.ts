@@ -91,7 +91,7 @@ function aheadIn(tree: SourceTree, today: number): Complaint[] {
 }
 
 /** A job of that name in the days of the file, on that machine if one is named. */
-export function jobOfDays({ days }: Cabinet, name: string, machine: string | undefined): Job | undefined {
+function jobOfDays({ days }: Cabinet, name: string, machine: string | undefined): Job | undefined {
   return Object.values(days)
     .flatMap(({ jobs }) => (Object.hasOwn(jobs, name) ? [jobs[name]!] : []))
     .find((job) => machine === undefined || job.machine === machine);

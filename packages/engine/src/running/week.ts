@@ -10,7 +10,6 @@ import { meanNoiseLimit, NIGHT } from '../trades/sound/limits.ts';
 import { heardBy } from '../trades/sound/places.ts';
 import { costOf } from '../trades/tariff.ts';
 import { formatClock, formatQuantity } from '../units/format.ts';
-import { formatMoment } from '../units/week.ts';
 import type { Trial } from './queue-trial.ts';
 
 /** A copy of a job, and where it stands when it is not to be moved. */
@@ -409,9 +408,4 @@ function withoutFixed(
       for (let slot = Math.max(first + from, 0); slot < Math.min(last + to, slots); slot += 1) left[slot]! -= amount;
   }
   return left;
-}
-
-/** Moment of a slot, in words. */
-export function slotMoment({ queue, zero, step }: Pick<Week, 'queue' | 'zero' | 'step'>, slot: number): string {
-  return formatMoment(queue.origin, zero + slot * step);
 }

@@ -9,7 +9,7 @@ export interface Mesh {
 
 export type Vector = readonly [number, number, number];
 
-export const vertexOf = ({ vertices }: Mesh, at: number): Vector => [
+const vertexOf = ({ vertices }: Mesh, at: number): Vector => [
   vertices[3 * at]!,
   vertices[3 * at + 1]!,
   vertices[3 * at + 2]!,

@@ -30,7 +30,7 @@ export function threeMf(title: string, parts: readonly NamedMesh[]): Uint8Array 
   return zipSync(entries, { level: 6, mtime: new Date(1980, 0, 1) });
 }
 
-export function modelXml(title: string, parts: readonly NamedMesh[]): string {
+function modelXml(title: string, parts: readonly NamedMesh[]): string {
   const objects = parts.map(({ name, mesh, count }, at) =>
     objectXml(at + 1, count > 1 ? `${name}, ${count} times` : name, mesh),
   );

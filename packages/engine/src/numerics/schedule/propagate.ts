@@ -51,7 +51,7 @@ function keepOrders(model: Model, domain: Domain): boolean {
 }
 
 /** What tasks draw in slots that they cover wherever they start. */
-export function surelyDrawn(model: Model, { lo, hi }: Domain, only: readonly number[]): Float64Array[] {
+function surelyDrawn(model: Model, { lo, hi }: Domain, only: readonly number[]): Float64Array[] {
   const drawn = model.capacity.map(() => new Float64Array(model.horizon));
   for (const at of only) {
     if (at < 0) continue;

@@ -10,7 +10,7 @@ export interface Window {
 }
 
 /** What of a straight line lies within; undefined when nothing does (Liang & Barsky 1984). */
-export function clippedLine(
+function clippedLine(
   [x0, y0]: Point,
   [x1, y1]: Point,
   { left, top, right, bottom }: Window,

@@ -5,7 +5,7 @@ import { circle, line, type Mark, outline, type Point, text } from '../frame/mar
 import { labelPlaces } from '../label-places.ts';
 
 /** 1.8 mm high figures. */
-export const FIGURES = 2.5;
+const FIGURES = 2.5;
 /** Least distance of two values, mm. */
 const APART = 3;
 const ARROW = { length: 2.2, half: 0.4 } as const;

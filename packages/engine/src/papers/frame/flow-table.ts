@@ -7,7 +7,7 @@ import { brokenLines, textWidth } from './text-width.ts';
 
 type TableBlock = Extract<Block, { kind: 'table' }>;
 
-export const CELL = 2.7;
+const CELL = 2.7;
 const ROW = CELL * 1.36;
 /** Air between columns, and above and below a row. */
 const GUTTER = 3;

@@ -8,11 +8,11 @@ import type { Area, Item } from './page.ts';
 import { brokenLines, textWidth } from './text-width.ts';
 
 /** Type sizes, mm. */
-export const BODY = 3.1;
-export const SMALL = 2.5;
+const BODY = 3.1;
+const SMALL = 2.5;
 export const HEADING = 4;
 /** Distance of lines, of their size. */
-export const LEADING = 1.38;
+const LEADING = 1.38;
 
 /** Something that stays together on a sheet: an item with its height, drawn from y = 0. */
 export interface Piece {

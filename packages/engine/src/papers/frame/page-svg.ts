@@ -70,7 +70,7 @@ function arc(at: Point, radius: number, from: number, to: number, line: LineKind
 }
 
 /** The point of a circle at an angle, degrees clockwise from the right. */
-export function onCircle([x, y]: Point, radius: number, degrees: number): Point {
+function onCircle([x, y]: Point, radius: number, degrees: number): Point {
   const angle = (degrees * Math.PI) / 180;
   return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
 }

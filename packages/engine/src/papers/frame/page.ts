@@ -4,8 +4,6 @@
 import type { Mark } from './mark.ts';
 
 export type FormatName = 'a4' | 'letter';
-export const formatNames: readonly FormatName[] = ['a4', 'letter'];
-
 /** Upright sheets that a person prints at home, mm. */
 export const formats: Readonly<Record<FormatName, { readonly width: number; readonly height: number }>> = {
   a4: { width: 210, height: 297 },

@@ -2,8 +2,6 @@
 
 /** Width of one printed line with a nozzle of 0.4 mm. */
 export const LINE = 0.45;
-/** No wall is thinner than this many lines. */
-export const LEAST_LINES = 2;
 /** Walls of bodies that carry air. */
 export const WALL = 2.4;
 /** Plates that are screwed on. */
@@ -18,9 +16,6 @@ export const SPIGOT = 25;
 export const CLEARANCE = { M3: 3.4, M4: 4.5, M5: 5.5 } as const;
 /** Hole for a wood screw of 4 mm. */
 export const WOOD_SCREW = 4.5;
-
-/** Steeper than this from upright, a face printed over air sags: degrees. */
-export const OVERHANG = 45;
 
 /** Left free along each edge of a machine's bed. */
 export const BED_MARGIN = 5;

@@ -22,7 +22,7 @@ export type Shape =
   | { readonly kind: 'placed'; readonly shape: Shape; readonly turn: Spot; readonly at: Spot };
 
 /** Corners of what stands for a circle; a multiple of four, so that its extreme points lie on the axes. */
-export const CORNERS = 96;
+const CORNERS = 96;
 
 /** A circle with its corners on the radius. */
 export function disc(radius: number, [x, y]: Flat = [0, 0], corners: number = CORNERS): Flat[] {

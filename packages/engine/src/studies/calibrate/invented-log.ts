@@ -4,9 +4,9 @@
 import type { CabinetSource } from '../../judge/variants.ts';
 import type { LogKind } from '../../logs/log.ts';
 import type { Place } from '../../logs/places.ts';
-import { dayText } from '../../logs/stamp.ts';
 import { normalQuantile } from '../../numerics/normal.ts';
 import { randomStream } from '../../numerics/random.ts';
+import { formatDate } from '../../units/calendar.ts';
 import type { Profile } from '../../units/profile.ts';
 import { logRunner } from './expected.ts';
 
@@ -38,7 +38,7 @@ export interface Invention {
 }
 
 /** Readings of every column at every time, SI, concentrations in logarithms; and the times, s after the first midnight. */
-export function inventedReadings(
+function inventedReadings(
   source: CabinetSource,
   invention: Invention,
 ): { readonly times: readonly number[]; readonly values: readonly (readonly number[])[] } {
@@ -93,7 +93,7 @@ const WRITTEN: Readonly<Record<LogKind, (value: number) => string>> = {
 export function inventedLog(source: CabinetSource, invention: Invention, says: string): string {
   const { times, values } = inventedReadings(source, invention);
   const rows = times.map((time, row) => {
-    const day = dayText(invention.firstDay + Math.floor(time / 86_400));
+    const day = formatDate(invention.firstDay + Math.floor(time / 86_400));
     const clock = time % 86_400;
     const two = (number: number): string => String(Math.floor(number)).padStart(2, '0');
     const cells = invention.columns.map(({ kind }, at) => WRITTEN[kind](values[at]![row]!));

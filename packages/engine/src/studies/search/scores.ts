@@ -28,7 +28,7 @@ export function breaksOf(outcome: SearchOutcome, base: SearchOutcome, givenUp: R
     .map(([id]) => id);
 }
 
-export function violationOf(outcome: SearchOutcome, base: SearchOutcome, givenUp: ReadonlySet<string>): number {
+function violationOf(outcome: SearchOutcome, base: SearchOutcome, givenUp: ReadonlySet<string>): number {
   if (outcome.fault !== undefined) return Number.POSITIVE_INFINITY;
   const untold = outcome.unknown.filter((id) => id in base.numbers || id in base.broken).length;
   return breaksOf(outcome, base, givenUp).reduce((sum, id) => {
@@ -40,7 +40,7 @@ export function violationOf(outcome: SearchOutcome, base: SearchOutcome, givenUp
 /** Levels in the room that the variants do not move are no matter of choice. */
 const MOVES = 0.01;
 
-export function movedNumbers(outcomes: readonly SearchOutcome[]): ReadonlySet<string> {
+function movedNumbers(outcomes: readonly SearchOutcome[]): ReadonlySet<string> {
   const least = new Map<string, number>();
   const most = new Map<string, number>();
   for (const { numbers, fault } of outcomes) {

@@ -39,7 +39,7 @@ export interface SearchProgress {
 }
 
 export const SEARCH_MOST = 400;
-export const SEARCH_SAMPLES = 24;
+const SEARCH_SAMPLES = 24;
 /** Without a better one for so many variants it is enough. */
 const PATIENCE = 150;
 /** Of a front so many are run with samples. */

@@ -21,7 +21,7 @@ export function present<Value>(samples: readonly (Value | undefined)[]): Value[]
 }
 
 /** Samples with each block left out; undefined when there would be too few to tell anything. */
-export function withoutEachBlock<Value>(samples: readonly (Value | undefined)[]): Value[][] | undefined {
+function withoutEachBlock<Value>(samples: readonly (Value | undefined)[]): Value[][] | undefined {
   const values = present(samples);
   if (values.length - Math.ceil(values.length / BLOCKS) < FEWEST_SAMPLES) return undefined;
   return Array.from({ length: BLOCKS }, (_, block) => withoutBlock(values, block));
