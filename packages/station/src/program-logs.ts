@@ -30,7 +30,7 @@ export function addLogs(program: Command, io: Io, act: (command: Promise<ExitCod
       help(
         'calibrate cabinet.yaml log.csv --day usual',
         'calibrate cabinet.yaml log.csv --fit leakage bed-loss --write',
-        'calibrate cabinet.yaml --readings "14:05 top 41 °C" "14:05 room 22 °C"',
+        'calibrate cabinet.yaml --readings "14:05 top 41 °C"',
       ),
     )
     .action((file: string, log: string | undefined, options: CalibrateOptions) =>

@@ -1,3 +1,4 @@
+import { CARE_SAMPLES, PART_SAMPLES, SEARCH_MOST, SPREAD_SAMPLES } from '@stillair/engine';
 import { describe, expect, it } from 'vitest';
 import { fakeIo } from './fake-io.ts';
 import { runProgram } from './program.ts';
@@ -9,21 +10,27 @@ async function run(...words: string[]) {
 }
 
 const verbs = [
+  'calibrate',
   'care',
   'check',
   'compare',
   'cost',
-  'explain',
   'day',
-  'new',
-  'parts',
-  'schema',
-  'network',
-  'workbench',
+  'drift',
+  'explain',
+  'faults',
   'job',
-  'shut-off',
-  'plan',
+  'network',
+  'new',
   'papers',
+  'pare',
+  'parts',
+  'plan',
+  'schema',
+  'search',
+  'shut-off',
+  'spread',
+  'workbench',
 ];
 
 describe('stillair', () => {
@@ -43,6 +50,24 @@ describe('stillair', () => {
     expect(out).toContain(`\nExamples:\n  stillair ${verb}`);
     expect(out).toContain('Exit status:');
     for (const line of out.split('\n')) expect(textWidth(line)).toBeLessThanOrEqual(80);
+  });
+
+  it('lists no command that is not tried here', async () => {
+    const { out } = await run('--help');
+    const commands = out.slice(out.indexOf('Commands:'), out.indexOf('Examples:'));
+    const listed = [...commands.matchAll(/^ {2}([a-z-]+) /gm)].map(([, verb]) => verb!);
+    expect(new Set(listed)).toEqual(new Set([...verbs, 'help']));
+  });
+
+  it.each([
+    ['care', '--samples', CARE_SAMPLES],
+    ['cost', '--samples', PART_SAMPLES],
+    ['search', '--most', SEARCH_MOST],
+    ['spread', '--samples', SPREAD_SAMPLES],
+  ])('cross: %s --help names the %s that the engine takes unless told otherwise', async (verb, option, usual) => {
+    const { out } = await run(verb, '--help');
+    const told = out.slice(out.indexOf(`  ${option} `)).match(/\(default:\s+(\d+)\)/);
+    expect(Number(told?.[1])).toBe(usual);
   });
 
   it('exits 2 and shows its help when no command is given', async () => {

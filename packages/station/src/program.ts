@@ -327,7 +327,7 @@ function addSearch(program: Command, io: Io, act: Act): void {
       help(
         'search cabinet.yaml --want quiet',
         'search cabinet.yaml --want quiet cheap --svg front.svg',
-        'search cabinet.yaml --want cool --free "air.in.hole=[60 mm round, 90 mm round]"',
+        'search cabinet.yaml --want cool --write',
       ),
     )
     .action((file: string, options: SearchOptions) =>
