@@ -11,7 +11,11 @@ export interface Practice {
 const PRACTICE = 'common practice, no printed source';
 
 /** Below this a bed may be left without power and touched, K. */
-export const BED_COOL: Practice = { value: 45 + C, source: PRACTICE };
+export const BED_COOL: Practice = {
+  value: 45 + C,
+  source:
+    'common practice, 3 K below the burn threshold for 10 minutes of contact: 48 °C, EN ISO 13732-1 (2008), from memory',
+};
 /** Above this a hot end needs its fan, or filament softens above it and jams, K. */
 export const HOT_END_COOL: Practice = { value: 50 + C, source: PRACTICE };
 /** Added to the reckoned cool-down, as a share of it. */

@@ -16,7 +16,8 @@ describe('stillair shut-off', () => {
     const { code, out, err } = await run();
     const text = out.replaceAll(/\s+/g, ' ');
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    expect(text).toContain('below 45 °C and the hot end below 50 °C (common practice, no printed source)');
+    expect(text).toMatch(/below 45 °C \(common practice, 3 K below [^)]*48 °C, EN ISO 13732-1 \(2008\), from memory\)/);
+    expect(text).toContain('and the hot end below 50 °C (common practice, no printed source)');
     expect(text).toMatch(/left\.(?:bracket)? 15:00 100 °C \d+ min \d+ min \d+ min 15:\d\d 6 h \d+ min/);
     expect(text).toMatch(/left 8 W [\d.]+ W \d+ s \d+ W [\d.]+ W \d+ min/);
     expect(out).not.toMatch(/\b(?:un)?safe(?:ly|ty)?\b/i);

@@ -55,7 +55,7 @@ function inWords(title: string, found: ShutOffs, units: UnitSystem, io: Io): str
   const ink = inkFor(io);
   const paragraph = (text: string): string => hanging('', text, io.columns);
   const { bed, hotEnd, reserve } = found.limits;
-  const opening = `A socket may go off when the bed is below ${quantity('temperature', bed.value, units)} and the hot end below ${quantity('temperature', hotEnd.value, units)} (${bed.source}), reckoned in the bay's own air, and ${Math.round(100 * reserve.value)} % more time, or what a bed that loses least and a heavy hot end take where that is longer.`;
+  const opening = `A socket may go off when the bed is below ${quantity('temperature', bed.value, units)} (${bed.source}) and the hot end below ${quantity('temperature', hotEnd.value, units)} (${hotEnd.source}), reckoned in the bay's own air, and ${Math.round(100 * reserve.value)} % more time, or what a bed that loses least and a heavy hot end take where that is longer.`;
   const jobs = found.jobs.length === 0 ? ['Nothing is printed on these days.'] : [jobTable(found, units, io)];
   return [
     `${ink.strong(title)}\n${paragraph(opening)}\n${paragraph(SHUT_OFF_CAUTION)}`,
