@@ -114,14 +114,24 @@ describe('stillair drift', () => {
     expect(code).toBe(3);
   }, 60_000);
 
-  it('says that there is none, and how often it would be mistaken', async () => {
-    const still = `time,top (°C)\n${Array.from({ length: 24 }, (_, at) => `${Math.floor(at / 4)}:${String(15 * (at % 4)).padStart(2, '0')},${(20 + 0.1 * ((at * 7) % 5)).toFixed(1)}`).join('\n')}`;
-    const io = fakeIo({ files: { 'one.yaml': one, 'log.csv': still } });
-    expect(await drift('one.yaml', 'log.csv', usual, io)).toBe(0);
-    expect(io.printed.out.replaceAll(/\s+/g, ' ')).toMatch(
-      /No drift\. A log of this length raises an alarm without a cause with a chance of \d+ %\./,
-    );
-  }, 60_000);
+  it.each([
+    [24, 3, /Too short to tell/],
+    [96, 0, /No drift\. A log of this length raises an alarm without a cause with a chance of \d+ %\./],
+  ])(
+    'says that there is none, and how often it would be mistaken: %d quarters of an hour',
+    async (count, code, says) => {
+      const rows = Array.from(
+        { length: count },
+        (_, at) =>
+          `${Math.floor(at / 4)}:${String(15 * (at % 4)).padStart(2, '0')},${(20 + 0.1 * ((at * 7) % 5)).toFixed(1)}`,
+      );
+      const idle = one.replace(/^days: .*$/m, 'days: { usual: {} }');
+      const io = fakeIo({ files: { 'idle.yaml': idle, 'log.csv': `time,top (°C)\n${rows.join('\n')}` } });
+      expect(await drift('idle.yaml', 'log.csv', usual, io)).toBe(code);
+      expect(io.printed.out.replaceAll(/\s+/g, ' ')).toMatch(says);
+    },
+    60_000,
+  );
 
   it('refuses a day and a time that are none', async () => {
     const io = fakeIo({ files });
