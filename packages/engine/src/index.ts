@@ -148,6 +148,7 @@ export { calibrate } from './studies/calibrate/calibrate.ts';
 export type { EvaluateLog, LogOutcome, LogPlan, LogTask } from './studies/calibrate/expected.ts';
 export { logRunner } from './studies/calibrate/expected.ts';
 export { type InventedColumn, type Invention, inventedLog } from './studies/calibrate/invented-log.ts';
+export { remarkText, sizeText, unknownText } from './studies/calibrate/log-words.ts';
 export { knownUnknowns, unknownNamed } from './studies/calibrate/unknowns.ts';
 export { catchText } from './studies/catch-text.ts';
 export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/compare.ts';

@@ -10,9 +10,11 @@ import {
   type LogRemark,
   placeText,
   type ReadSource,
+  remarkText,
+  sizeText,
   type UnitSystem,
+  unknownText,
 } from '@stillair/engine';
-import { quantity } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { Io } from '../io.ts';
 import { table } from '../table.ts';
@@ -61,24 +63,12 @@ function openingOf({ log, columns, day }: CalibrationStudy): string {
 
 export function remarksText(remarks: readonly LogRemark[], width: number): string {
   if (remarks.length === 0) return '';
-  const lines = remarks.map(({ what, done, line, count, column }) => {
-    const where = [column === undefined ? '' : `${column}: `, what].join('');
-    const which = [
-      ...(count === undefined || count < 2 ? [] : [`${count} times`]),
-      ...(line === undefined ? [] : [`line ${line}${count !== undefined && count > 1 ? ' first' : ''}`]),
-    ].join(', ');
-    return hanging('- ', `${where}${which === '' ? '' : ` (${which})`}; ${done}.`, width);
-  });
+  const lines = remarks.map((remark) => hanging('- ', remarkText(remark), width));
   return ['Of the log:', ...lines].join('\n');
 }
 
 function unknownTable(unknowns: readonly CalibratedUnknown[], units: UnitSystem, width: number): string {
-  const number = (unit: string, value: number): string =>
-    unit === 'number'
-      ? formatNumber(value, 2)
-      : unit === 'duration'
-        ? formatDuration(value)
-        : quantity(unit, value, units);
+  const number = (unit: string, value: number): string => unknownText(unit, value, units);
   return table(
     [
       { head: 'unknown', least: 16 },
@@ -132,14 +122,6 @@ function columnTable(columns: readonly CalibratedColumn[], units: UnitSystem, wi
     }),
     width,
   );
-}
-
-/** A difference of a column's kind. */
-export function sizeText({ kind }: Pick<CalibratedColumn, 'kind'>, value: number, units: UnitSystem): string {
-  if (kind === 'temperature') return quantity('temperature-difference', value, units);
-  if (kind === 'power') return quantity('power', value, units);
-  if (kind === 'humidity') return quantity('share', value, units);
-  return `factor ${formatNumber(Math.exp(value), 2)}`;
 }
 
 function apartText({ apart, unknowns }: CalibrationStudy, width: number): string {

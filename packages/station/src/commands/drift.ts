@@ -7,16 +7,16 @@ import {
   drift as driftOf,
   driftPicture,
   formatClock,
-  formatDuration,
   formatNumber,
   isFault,
   LEAST_HOURS as LEAST_DRIFT_HOURS,
   parseQuantity,
   placeText,
   type ReadSource,
+  sizeText,
   type UnitSystem,
+  unknownText,
 } from '@stillair/engine';
-import { quantity } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
@@ -27,7 +27,7 @@ import { unknownName } from '../unknown-name.ts';
 import { openLogEvaluator } from '../workers.ts';
 import { writeOut } from '../write-out.ts';
 import { openLog } from './calibrate.ts';
-import { remarksText, sizeText } from './calibration-text.ts';
+import { remarksText } from './calibration-text.ts';
 
 export interface DriftOptions {
   readonly day?: string;
@@ -169,12 +169,6 @@ function verdictOf(
 }
 
 function explanationTable({ explanations }: DriftStudy, units: UnitSystem, width: number): string {
-  const number = (unit: string, value: number): string =>
-    unit === 'number'
-      ? formatNumber(value, 2)
-      : unit === 'duration'
-        ? formatDuration(value)
-        : quantity(unit, value, units);
   return table(
     [
       { head: 'if this alone changed', least: 16 },
@@ -185,8 +179,8 @@ function explanationTable({ explanations }: DriftStudy, units: UnitSystem, width
     ],
     explanations.map(({ label, unit, was, value, explains, atBound }) => [
       label,
-      number(unit, was),
-      number(unit, value),
+      unknownText(unit, was, units),
+      unknownText(unit, value, units),
       `${Math.round(100 * explains)} %`,
       atBound ? 'at the end of what it may be' : '',
     ]),

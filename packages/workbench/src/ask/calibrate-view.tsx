@@ -7,10 +7,12 @@ import {
   formatClock,
   formatNumber,
   placeText,
+  sizeText,
+  unknownText,
 } from '@stillair/engine';
 import type { Calibrated } from '../engine/protocol.ts';
 import type { AnswerProps } from './answer.ts';
-import { LogFaultView, LogPicture, LogRemarks, numberText, sizeText } from './log-words.tsx';
+import { LogFaultView, LogPicture, LogRemarks } from './log-words.tsx';
 import { PartName } from './part-name.tsx';
 
 export function CalibrateView({ result, ...props }: AnswerProps<'calibrate'>) {
@@ -50,7 +52,7 @@ function Known(props: KnownProps) {
 }
 
 function Unknowns({ calibrated: { study }, units }: KnownProps) {
-  const text = ({ unit }: CalibratedUnknown, value: number): string => numberText(unit, value, units);
+  const text = ({ unit }: CalibratedUnknown, value: number): string => unknownText(unit, value, units);
   return (
     <div className="scrolls" tabIndex={0} role="region" aria-label="what the log says of each unknown">
       <table className="answer">

@@ -8,11 +8,13 @@ import {
   formatNumber,
   LEAST_HOURS,
   placeText,
+  sizeText,
   type UnitSystem,
+  unknownText,
 } from '@stillair/engine';
 import type { Drifted } from '../engine/protocol.ts';
 import type { AnswerProps } from './answer.ts';
-import { LogFaultView, LogPicture, LogRemarks, numberText, sizeText } from './log-words.tsx';
+import { LogFaultView, LogPicture, LogRemarks } from './log-words.tsx';
 import { PartName } from './part-name.tsx';
 
 export function DriftView({ result, ...props }: AnswerProps<'drift'>) {
@@ -59,8 +61,8 @@ function Explanations({ drifted: { study }, units }: KnownProps) {
           {study.explanations.map(({ id, label, unit, was, value, explains, atBound }) => (
             <tr key={id}>
               <th scope="row">{label}</th>
-              <td>{numberText(unit, was, units)}</td>
-              <td>{numberText(unit, value, units)}</td>
+              <td>{unknownText(unit, was, units)}</td>
+              <td>{unknownText(unit, value, units)}</td>
               <td>
                 {Math.round(100 * explains)} %{atBound ? ', at the end of what it may be' : ''}
               </td>

@@ -1,15 +1,6 @@
-// What two questions about a log have in common: what was wrong with it, sizes of differences, and its picture.
+// What two questions about a log have in common: what was wrong with it, and its picture.
 
-import {
-  formatDuration,
-  formatNumber,
-  formatQuantity,
-  type KindName,
-  type LogFault,
-  type LogKind,
-  type LogRemark,
-  type UnitSystem,
-} from '@stillair/engine';
+import { type LogFault, type LogRemark, remarkText } from '@stillair/engine';
 import { useMemo } from 'preact/compat';
 
 export function LogFaultView({ fault, mend }: LogFault) {
@@ -34,14 +25,6 @@ export function LogRemarks({ remarks }: { readonly remarks: readonly LogRemark[]
   );
 }
 
-function remarkText({ what, done, line, count, column }: LogRemark): string {
-  const which = [
-    ...(count === undefined || count < 2 ? [] : [`${count} times`]),
-    ...(line === undefined ? [] : [`line ${line}${count !== undefined && count > 1 ? ' first' : ''}`]),
-  ].join(', ');
-  return `${column === undefined ? '' : `${column}: `}${what}${which === '' ? '' : ` (${which})`}; ${done}.`;
-}
-
 /** Where the words of the command line stand on the page. */
 function inPage(text: string): string {
   return text
@@ -60,17 +43,4 @@ export function LogPicture({ picture, alt }: { readonly picture: string | undefi
       <img src={address} alt={alt} />
     </figure>
   );
-}
-
-export function numberText(unit: string, value: number, units: UnitSystem): string {
-  if (unit === 'number') return formatNumber(value, 2);
-  return unit === 'duration' ? formatDuration(value) : formatQuantity(unit as KindName, value, units);
-}
-
-/** A difference of a column's kind. */
-export function sizeText({ kind }: { readonly kind: LogKind }, value: number, units: UnitSystem): string {
-  if (kind === 'temperature') return formatQuantity('temperature-difference', value, units);
-  if (kind === 'power') return formatQuantity('power', value, units);
-  if (kind === 'humidity') return formatQuantity('share', value, units);
-  return `factor ${formatNumber(Math.exp(value), 2)}`;
 }
