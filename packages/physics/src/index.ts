@@ -264,7 +264,7 @@ export {
   operatingPoints,
 } from './operating-point.ts';
 export { lossOfDischarge, orificeFlow, orificeSlope, parallelArea, plateDischarge, seriesArea } from './orifice.ts';
-export type { Knowledge, OutsideCheck } from './outside-check.ts';
+export { check, type Knowledge, type OutsideCheck } from './outside-check.ts';
 export { type PackedBed, packedBedResistance } from './packed-bed.ts';
 export { draughtThreshold, partFilm, richardsonNumber } from './part-cooling.ts';
 export { doorSweep, narrowestOpening, turnedWidth, turningWidth } from './passage.ts';

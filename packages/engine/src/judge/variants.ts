@@ -34,6 +34,22 @@ export interface BatchHooks {
   readonly stop: () => boolean;
 }
 
+/** Hooks for all batches of a study: they tell how many of `all` have run, which may still grow. */
+export function countedHooks(
+  all: () => number,
+  progress: ((done: number, all: number) => void) | undefined,
+  stop: () => boolean,
+): BatchHooks {
+  let done = 0;
+  return {
+    finished: () => {
+      done += 1;
+      progress?.(done, all());
+    },
+    stop,
+  };
+}
+
 /** Runs a batch; outcomes in the order of the variants. */
 export type Evaluate = (variants: readonly Variant[], hooks: BatchHooks) => Promise<readonly (Outcome | undefined)[]>;
 

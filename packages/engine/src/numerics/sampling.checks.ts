@@ -1,19 +1,8 @@
 // Even sequences and shares of variance against what was published of them.
 
-import type { OutsideCheck } from '@stillair/physics';
+import { check, type OutsideCheck } from '@stillair/physics';
 import { oddNumbers, sobolDigits } from './sobol-sequence.ts';
 import { estimatedShares, gFunction, ishigami } from './test-functions.ts';
-
-const check = (
-  what: string,
-  formula: string,
-  source: string,
-  known: OutsideCheck['known'],
-  expected: number,
-  unit: string,
-  tolerance: number,
-  got: () => number,
-): OutsideCheck => ({ what, formula, source, known, expected, unit, tolerance, got });
 
 const bratley =
   'P. Bratley & B. L. Fox, ACM Trans. Math. Softw. 14 (1988) 88-100, worked example x³ + x + 1 with 1, 3, 7';

@@ -3,6 +3,7 @@
 import type { CareTask } from '../cabinet/care.ts';
 import { careTasksOf } from '../cabinet/care-tasks.ts';
 import { judge, type ReadSource } from '../judge/judge.ts';
+import { countedHooks } from '../judge/variants.ts';
 import { type Effect, effectsOf } from '../studies/effects.ts';
 import {
   type EvaluateFaults,
@@ -88,15 +89,9 @@ export async function care(source: ReadSource, options: CareOptions): Promise<Ca
   const recorded = diary?.jobs ?? [];
   const kinds = kindsOf(recorded.length > 0 ? recorded : usualRuns(cabinet, today - 1, today), cabinet);
   const kindDays = [...new Set(kinds.map(({ day }) => day))];
-  let [done, all] = [0, samples + kinds.length + kindDays.length];
-  const run = (tasks: readonly FaultTask[]): Promise<readonly (FaultOutcome | undefined)[]> =>
-    evaluate(tasks, {
-      finished: () => {
-        done += 1;
-        progress?.(done, all);
-      },
-      stop,
-    });
+  let all = samples + kinds.length + kindDays.length;
+  const hooks = countedHooks(() => all, progress, stop);
+  const run = (tasks: readonly FaultTask[]): Promise<readonly (FaultOutcome | undefined)[]> => evaluate(tasks, hooks);
 
   const judgement = await judge(source, {
     samples,

@@ -2,6 +2,7 @@
 // job adds to the electricity of the rest is its own; the rest goes on every day of the month.
 
 import type { ReadSource } from '../judge/judge.ts';
+import { countedHooks } from '../judge/variants.ts';
 import { dayNumber, formatDate } from '../units/calendar.ts';
 import { type CostRow, type Drawn, rowOf, type Told } from './cost-rows.ts';
 import { type DayMoney, type MoneyRuns, runMoney } from './day-money.ts';
@@ -67,20 +68,13 @@ export async function monthCost(source: ReadSource, options: MonthOptions): Prom
   const kinds = kindsOf(runs, cabinet);
   const day = Object.keys(cabinet.days)[0]!;
   const all = (1 + kinds.length) * (1 + samples);
-  let done = 0;
   const outcomes = await runMoney(
     source,
     [{ day, edits: restEdits(day) }, ...kinds.map((kind) => ({ day: kind.day, edits: kindEdits(kind) }))],
     {
       samples,
       seed,
-      hooks: {
-        finished: () => {
-          done += 1;
-          progress?.(done, all);
-        },
-        stop,
-      },
+      hooks: countedHooks(() => all, progress, stop),
     },
   );
   const [rest, ...ofKinds] = outcomes;

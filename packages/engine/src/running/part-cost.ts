@@ -6,6 +6,7 @@ import { joinPath } from '../cabinet/edit-path.ts';
 import type { JobEntry } from '../jobs/job-entry.ts';
 import { durationText } from '../jobs/job-entry.ts';
 import type { ReadSource } from '../judge/judge.ts';
+import { countedHooks } from '../judge/variants.ts';
 import { formatNumber } from '../units/format.ts';
 import { type CostRow, rowOf, type Told } from './cost-rows.ts';
 import { type DayMoney, type MoneyRuns, type PrintMoney, runMoney } from './day-money.ts';
@@ -96,20 +97,13 @@ export async function partCosts(source: ReadSource, options: PartCostOptions = {
     ...(put !== undefined && assumed('waste') ? [{ set: { 'costs.waste': TAILS } }] : []),
   ];
   const all = days.length * (1 + samples);
-  let done = 0;
   const runs = await runMoney(
     source,
     days.map((day) => ({ day, edits: [...edits, ...(put === undefined ? [] : putEdits(put, day, source))] })),
     {
       samples,
       seed,
-      hooks: {
-        finished: () => {
-          done += 1;
-          progress?.(done, all);
-        },
-        stop,
-      },
+      hooks: countedHooks(() => all, progress, stop),
     },
   );
   const perYear = printingPerYear(cabinet, diary, today);

@@ -11,7 +11,7 @@ import { type CabinetMeasures, type DayMeasure, measureDays } from '../judge/pip
 import { relevanceIn } from '../judge/relevance.ts';
 import { sampleInputs, sampleVariants } from '../judge/sample-variants.ts';
 import { sampleColumn } from '../judge/samples.ts';
-import { type Evaluate, evaluateHere, type Outcome } from '../judge/variants.ts';
+import { countedHooks, type Evaluate, evaluateHere, type Outcome } from '../judge/variants.ts';
 import { verdictOf } from '../judge/verdict.ts';
 import type { Limit, Trade } from '../trades/measure.ts';
 import { type BestFor, bestFor } from './best-for.ts';
@@ -110,7 +110,7 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
   const evaluate = options.evaluate ?? evaluateHere(source, trades);
   const candidates = candidatesOf(source);
   const all = candidates.filter(({ read }) => typeof read !== 'string').length * samples;
-  let done = 0;
+  const hooks = countedHooks(() => all, progress, stop);
   const runs: Run[] = [];
   const uncertain = new Map<string, AssumedInput>();
   for (const { id, title, edits, read } of candidates) {
@@ -119,13 +119,7 @@ export async function compare(source: ReadSource, options: CompareOptions = {}):
     for (const input of inputs) uncertain.set(input.path, input);
     const variants = sampleVariants(edits, sampleInputs(inputs, samples, seed), samples);
     const { measures, warnings } = measureDays(read.cabinet, trades);
-    const outcomes = await evaluate(variants, {
-      finished: () => {
-        done += 1;
-        progress?.(done, all);
-      },
-      stop,
-    });
+    const outcomes = await evaluate(variants, hooks);
     runs.push({ id, title, edits, cabinet: read.cabinet, measures, warnings, outcomes });
   }
 

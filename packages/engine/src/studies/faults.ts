@@ -4,6 +4,7 @@
 import { assumedInputs } from '../cabinet/assumed-inputs.ts';
 import type { Finding } from '../judge/finding.ts';
 import { judge, type ReadSource } from '../judge/judge.ts';
+import { countedHooks } from '../judge/variants.ts';
 import { STANDING, type Trade } from '../trades/measure.ts';
 import { type Effect, effectsOf, scoreOf } from './effects.ts';
 import type { Fault } from './fault.ts';
@@ -72,15 +73,8 @@ export async function faults(source: ReadSource, options: FaultOptions = {}): Pr
   const ends = endsOf(source);
   const stuck = list.filter(({ kind }) => kind === 'bed stuck on');
   const all = samples + list.length + 1 + ends.length * stuck.length;
-  let done = 0;
-  const run = (tasks: readonly FaultTask[]): Promise<readonly (FaultOutcome | undefined)[]> =>
-    evaluate(tasks, {
-      finished: () => {
-        done += 1;
-        progress?.(done, all);
-      },
-      stop,
-    });
+  const hooks = countedHooks(() => all, progress, stop);
+  const run = (tasks: readonly FaultTask[]): Promise<readonly (FaultOutcome | undefined)[]> => evaluate(tasks, hooks);
 
   const judgement = await judge(source, {
     samples,

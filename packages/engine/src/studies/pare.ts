@@ -6,7 +6,7 @@ import type { Finding, Verdict } from '../judge/finding.ts';
 import { judge, type ReadSource, USUAL_SAMPLES } from '../judge/judge.ts';
 import { type DayMeasure, measureAll } from '../judge/pipeline.ts';
 import { verdictWith } from '../judge/remedies-tried.ts';
-import { type Evaluate, evaluateHere, type Outcome, type Variant } from '../judge/variants.ts';
+import { countedHooks, type Evaluate, evaluateHere, type Outcome, type Variant } from '../judge/variants.ts';
 import { rankOf } from '../judge/verdict.ts';
 import type { Trade } from '../trades/measure.ts';
 import { rangeText } from '../units/words.ts';
@@ -74,15 +74,9 @@ export async function pare(source: ReadSource, options: PareOptions = {}): Promi
   const { samples = USUAL_SAMPLES, seed = 1, trades, progress, stop = () => false } = options;
   const evaluate = options.evaluate ?? evaluateHere(source, trades);
   const parts = inTheFile(source, pareableParts(source.cabinet));
-  let [done, all] = [0, samples + parts.length];
-  const run = (variants: readonly Variant[]): ReturnType<Evaluate> =>
-    evaluate(variants, {
-      finished: () => {
-        done += 1;
-        progress?.(done, all);
-      },
-      stop,
-    });
+  let all = samples + parts.length;
+  const hooks = countedHooks(() => all, progress, stop);
+  const run = (variants: readonly Variant[]): ReturnType<Evaluate> => evaluate(variants, hooks);
   const { findings, samples: sampled } = await judge(source, {
     samples,
     seed,

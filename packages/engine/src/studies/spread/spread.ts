@@ -4,7 +4,7 @@
 
 import type { ReadSource } from '../../judge/judge.ts';
 import { relevanceIn } from '../../judge/relevance.ts';
-import { type Evaluate, evaluateHere, type Outcome, type Variant } from '../../judge/variants.ts';
+import { countedHooks, type Evaluate, evaluateHere, type Outcome, type Variant } from '../../judge/variants.ts';
 import type { Trade } from '../../trades/measure.ts';
 import { evenShares } from './even-samples.ts';
 import { bandError, type FindingSpread, findingSpread, scoresOf } from './finding-spread.ts';
@@ -72,15 +72,8 @@ export async function spread(source: ReadSource, asked: SpreadOptions = {}): Pro
   const columns = evenShares(paths, samples, seed);
   const able = candidates.filter(({ fault }) => fault === undefined);
   const all = able.length * samples + (singledOut > 0 ? samples * (singledOut + 2) : 0);
-  let done = 0;
-  const run = (variants: readonly Variant[]): ReturnType<Evaluate> =>
-    evaluate(variants, {
-      finished: () => {
-        done += 1;
-        progress?.(done, all);
-      },
-      stop,
-    });
+  const hooks = countedHooks(() => all, progress, stop);
+  const run = (variants: readonly Variant[]): ReturnType<Evaluate> => evaluate(variants, hooks);
 
   // Sample by sample, so that whatever has run when somebody stops it is of all options alike.
   const rows = Array.from({ length: samples }, (_, row) => row);
