@@ -113,7 +113,7 @@ export type { Ageing } from './running/ageing.ts';
 export { appendEntry, type Entry, type EntryList, entryLine, newDiary } from './running/append-diary.ts';
 export { CARE_SAMPLES, type CareOptions, type CareRow, type CareStudy, care } from './running/care.ts';
 export type { Criterion, DueBy } from './running/care-due.ts';
-export type { Conflict, Demand } from './running/conflict.ts';
+export { type Conflict, conflictHead, type Demand } from './running/conflict.ts';
 export type { CostRow } from './running/cost-rows.ts';
 export type { Deed, Diary, DoneEntry, JobRun } from './running/diary.ts';
 export { DONE_WORDS } from './running/diary-schema.ts';

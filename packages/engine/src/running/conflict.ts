@@ -1,8 +1,8 @@
-// Demands that cannot hold together: a set of them from which none can be taken without the rest becoming possible. Found by
-// taking out one after the other (deletion filtering; J. W. Chinneck and E. W. Dravnieks, ORSA Journal on Computing 3:157, 1991, from memory).
-// There may be other such sets, and a smaller one.
+// Demands that cannot hold together: as few as there are, or when trying ends before that is proved a set from which none can be taken
+// without the others becoming possible. There may be other such sets.
 
 import { scheduling } from '../numerics/schedule/search.ts';
+import { type CanHold, smallestConflict } from '../numerics/smallest-conflict.ts';
 import { formatDuration } from '../units/format.ts';
 import { formatMoment } from '../units/week.ts';
 import { type WeekWish, weekOf } from './week.ts';
@@ -16,9 +16,28 @@ export interface Conflict {
   readonly demands: readonly Demand[];
   /** False when a schedule was not found for some set, but not proved to be missing either. */
   readonly proved: boolean;
+  /** No set of fewer demands conflicts: proved. */
+  readonly smallest: boolean;
+  /** Every set that conflicts has at least so many demands. */
+  readonly atLeast: number;
+}
+
+/** What stands before its demands: that they conflict, and whether fewer do. `late`: a plan was found all the same, with a deadline missed. */
+export function conflictHead({ demands, proved, smallest, atLeast }: Conflict, late: boolean): string {
+  const count = demands.length;
+  const what = `These ${count === 1 ? 'demand' : `${count} demands`} cannot${count === 1 ? '' : ' all'} hold${late ? ', so that a deadline is missed' : ''}`;
+  const fewer = smallest
+    ? 'no fewer conflict'
+    : `a smaller set that conflicts was not ruled out${atLeast > 1 ? `, though it has at least ${atLeast}` : ''}`;
+  const each = proved
+    ? 'without any one of them the others can'
+    : 'some of the trials were ended early, so that one of them may have nothing to do with it';
+  return count === 1 ? `${what}.` : `${what}; ${each}; ${fewer}:`;
 }
 
 const NODES = 3000;
+/** Sets of demands that are tried for a smaller one. */
+const TRIALS = 400;
 
 /**
  * Undefined when all demands, deadlines among them, can hold together, or that could not be told, or the person has stopped it. `pause`
@@ -28,36 +47,28 @@ export async function conflictOf(
   wish: WeekWish,
   stop: () => boolean,
   pause: () => Promise<void>,
+  trials: number = TRIALS,
 ): Promise<Conflict | undefined> {
   const demands = demandsOf(wish);
-  let proved = true;
-  const cannot = async (kept: readonly Demand[]): Promise<boolean> => {
-    const without = new Set(demands.filter((demand) => !kept.includes(demand)).map(({ id }) => id));
+  const canHold = async (kept: readonly number[]): Promise<CanHold> => {
+    await pause();
+    const without = new Set(demands.map(({ id }) => id));
+    for (const at of kept) without.delete(demands[at]!.id);
     const { problem } = weekOf({ ...wish, without, dueHard: true });
-    if (problem.tasks.length === 0) return false;
+    if (problem.tasks.length === 0) return 'yes';
     const steps = scheduling(problem, { nodes: NODES });
     let step = steps.next();
     while (step.done !== true && !stop()) {
       await pause();
       step = steps.next();
     }
-    const found = step.done === true ? step.value.found : 'unknown';
-    if (found === 'unknown') proved = false;
-    return found === 'none';
+    if (step.done !== true || step.value.found === 'unknown') return 'unknown';
+    return step.value.found === 'none' ? 'no' : 'yes';
   };
-  if (!(await cannot(demands))) return undefined;
-  let kept: readonly Demand[] = demands;
-  // Halves first: most demands have nothing to do with it.
-  for (let size = Math.ceil(kept.length / 2); size >= 1; size = size === 1 ? 0 : Math.ceil(size / 2)) {
-    for (let at = 0; at < kept.length; ) {
-      const without = kept.filter((_, index) => index < at || index >= at + size);
-      await pause();
-      if (stop()) return undefined;
-      if (await cannot(without)) kept = without;
-      else at += size;
-    }
-  }
-  return { demands: kept, proved };
+  const found = await smallestConflict(demands.length, canHold, { budget: trials, stop });
+  if (found === undefined) return undefined;
+  const { set, irreducible, smallest, atLeast } = found;
+  return { demands: set.map((at) => demands[at]!), proved: irreducible, smallest, atLeast };
 }
 
 /** Everything that is asked of the week, what a person would give up last first. */

@@ -2,6 +2,7 @@
 
 import {
   type Cabinet,
+  conflictHead,
   formatDay,
   formatMoment,
   formatNumber,
@@ -87,13 +88,9 @@ function aimText({ aim, value, bound, proved }: PlanAim, currency: string): stri
 
 function conflictText({ conflict, found }: Plan, io: Io): string[] {
   if (conflict === undefined) return [];
-  const head =
-    found === 'no'
-      ? 'These cannot all hold; without any one of them the rest can:'
-      : 'These cannot all hold, so that a deadline is missed; without any one of them the rest can:';
   return [
     [
-      hanging('', conflict.proved ? head : `${head} (some of the trials were ended early)`, io.columns),
+      hanging('', conflictHead(conflict, found !== 'no'), io.columns),
       ...conflict.demands.map(({ says }) => hanging('- ', says, io.columns)),
     ].join('\n'),
   ];

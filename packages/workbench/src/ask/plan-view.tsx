@@ -1,6 +1,6 @@
 // When each job of the queue starts, why then, and the week as a picture.
 
-import { formatMoment, type Plan, type PlannedJob } from '@stillair/engine';
+import { conflictHead, formatMoment, type Plan, type PlannedJob } from '@stillair/engine';
 import { useMemo } from 'preact/compat';
 import { download } from '../files/browser-store.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
@@ -16,7 +16,14 @@ export function PlanView(props: AnswerProps<'plan'>) {
     <>
       <p>{openingText(plan)}</p>
       {conflict !== undefined && (
-        <p>These cannot hold together: {conflict.demands.map(({ says }) => says).join('; ')}.</p>
+        <>
+          <p>{conflictHead(conflict, found !== 'no')}</p>
+          <ul>
+            {conflict.demands.map(({ id, says }) => (
+              <li key={id}>{says}</li>
+            ))}
+          </ul>
+        </>
       )}
       {found === 'yes' && (
         <>
