@@ -8,13 +8,13 @@ import {
   type JobRules,
   type JobSummary,
   materialsOf,
-  nearest,
   openJob,
   takeBytes,
 } from '@stillair/engine';
 import type { Io } from './io.ts';
 import { progressLine } from './progress.ts';
 import { fileProblem } from './read-file.ts';
+import { unknownName } from './unknown-name.ts';
 
 const MEGABYTE = 1e6;
 
@@ -65,19 +65,13 @@ export function knownIn(
 ): JobKnown | string {
   const materials = materialsOf(cabinet);
   if (material !== undefined && !Object.hasOwn(materials, material)) {
-    return unknownName('material', material, materials);
+    return unknownName('material', material, Object.keys(materials));
   }
   const known: JobKnown = { ...(material && { material }) };
   if (cabinet === undefined) return known;
   const machines = Object.keys(cabinet.machines);
   const chosen = machine ?? (machines.length === 1 ? machines[0]! : undefined);
   if (chosen === undefined) return `--machine: say which of ${machines.join(', ')} runs this job`;
-  if (!Object.hasOwn(cabinet.machines, chosen)) return unknownName('machine', chosen, cabinet.machines);
+  if (!Object.hasOwn(cabinet.machines, chosen)) return unknownName('machine', chosen, machines);
   return { ...known, at: { cabinet, machine: chosen } };
-}
-
-function unknownName(what: string, name: string, among: Readonly<Record<string, unknown>>): string {
-  const near = nearest(name, Object.keys(among));
-  const instead = near === undefined ? `there are ${Object.keys(among).join(', ')}` : `did you mean ${near}?`;
-  return `--${what}: there is no ${name}; ${instead}`;
 }

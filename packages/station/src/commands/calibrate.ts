@@ -22,7 +22,7 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { unknownName } from '../unknown-name.ts';
 import { openLogEvaluator } from '../workers.ts';
-import { writeOut } from '../write-out.ts';
+import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 import { calibrationText } from './calibration-text.ts';
 
 export interface CalibrateOptions {
@@ -45,6 +45,7 @@ export async function calibrate(
   options: CalibrateOptions,
   io: Io,
 ): Promise<ExitCode> {
+  if (printsTwice('calibrate', options, io)) return 2;
   const source = await loadCabinet(file, 'calibrate', io);
   if (source === undefined) return 2;
   const complain = (text: string): ExitCode => {
@@ -76,7 +77,7 @@ export async function calibrate(
     if (error instanceof RangeError) return complain(error.message.replace(/^calibrate: /, ''));
     throw error;
   }
-  if (options.json) io.out(JSON.stringify({ ...study, cabinetFile: file, cabinet: source.cabinet.title }, null, 2));
+  if (options.json) io.out(JSON.stringify({ ...study, file, cabinet: source.cabinet.title }, null, 2));
   else io.out(calibrationText(source, study, options, io));
   if (study.stopped) {
     io.err('Stopped: nothing was fitted and nothing was written.');
@@ -92,9 +93,7 @@ async function finish(
   options: CalibrateOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const tell = (path: string): void => {
-    if (options.json !== true) io.out(`wrote ${path}`);
-  };
+  const tell = (path: string): void => tellWritten(path, options, io);
   if (options.svg !== undefined) {
     const how = await writeOut('calibrate', options.svg, logPicture(source.cabinet.title, study, options.units), io);
     if (how === undefined) return 2;
@@ -154,5 +153,5 @@ function shiftOf(text: string): number | undefined {
 function noUnknown(id: string, source: ReadSource): string {
   const known = knownUnknowns(source);
   const near = nearest(id, known);
-  return `--fit: there is no unknown "${id}"; ${near === undefined ? `there are ${known.join(', ')}, and the paths that check names` : `did you mean ${near}?`}`;
+  return `--fit: there is no unknown "${id}"; ${near === undefined ? `there are: ${known.join(', ')}, and the paths that check names` : `did you mean ${near}?`}`;
 }

@@ -18,7 +18,7 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { exitCodeOf } from '../verdict-words.ts';
 import { openFaultEvaluator } from '../workers.ts';
-import { writeOut } from '../write-out.ts';
+import { printsTwice, writeOut } from '../write-out.ts';
 
 export interface CareOptions extends EntryOptions {
   readonly diary?: string;
@@ -33,6 +33,7 @@ export interface CareOptions extends EntryOptions {
 }
 
 export async function care(file: string, options: CareOptions, io: Io): Promise<ExitCode> {
+  if (printsTwice('care', options, io)) return 2;
   const source = await loadCabinet(file, 'care', io);
   if (source === undefined) return 2;
   const { cabinet } = source;

@@ -68,6 +68,10 @@ describe('stillair cost', () => {
     const csv = await run({ csv: '-' });
     expect(csv.out.split('\r\n')[0]).toBe('job,machine,material,day,what,value [EUR],p10,p50,p90,a part [EUR]');
     expect(csv.out).toMatch(/^bracket,left,ABS,usual,total,[\d.]+,,,,[\d.]+\r?$/m);
+    const both = await run({ json: true, csv: 'parts.csv' });
+    expect(JSON.parse(both.out)).toMatchObject({ parts: [{ job: 'bracket' }] });
+    expect(both.err).toBe('wrote parts.csv\n');
+    expect(both.written.get('parts.csv')).toBe(csv.out.replace(/\r?\n$/, '\r\n'));
     const written = await run({ csv: 'november.csv', month: '2026-11' });
     expect(written.out).toBe('wrote november.csv\n');
     expect(written.written.get('november.csv')).toMatch(/^month,what,value \[EUR\],p10,p50,p90\r\n2026-11,filament,/);
@@ -80,7 +84,7 @@ describe('stillair cost', () => {
     [{ month: '2026-13' }, undefined, '--month: "2026-13" is no month'],
     [{ month: '2026-11', job: 'bracket' }, undefined, '--month is of the whole diary'],
     [{ machine: 'left' }, undefined, '--machine says how a job file is printed, and none is given'],
-    [{ machine: 'lfet' }, 'clip.gcode', 'there is no lfet; did you mean left?'],
+    [{ machine: 'lfet' }, 'clip.gcode', 'there is no machine "lfet"; did you mean left?'],
     [{ job: 'bracket' }, 'clip.gcode', 'one of the two'],
     [{ parts: 'four' }, undefined, '--parts: "four" is no whole number'],
     [{}, 'none.gcode', 'cannot read none.gcode'],

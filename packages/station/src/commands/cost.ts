@@ -22,7 +22,7 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { progressLine } from '../progress.ts';
 import { knownIn, readJobFile } from '../read-job-file.ts';
 import { unknownName } from '../unknown-name.ts';
-import { writeOut } from '../write-out.ts';
+import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 
 export interface CostOptions {
   readonly machine?: string;
@@ -43,6 +43,7 @@ export interface CostOptions {
 const NINE = 9 * 3600;
 
 export async function cost(file: string, jobFile: string | undefined, options: CostOptions, io: Io): Promise<ExitCode> {
+  if (printsTwice('cost', options, io)) return 2;
   const source = await loadCabinet(file, 'cost', io);
   if (source === undefined) return 2;
   const wrong = wrongWords(source, jobFile, options);
@@ -128,20 +129,15 @@ async function ofMonth(
 }
 
 /** As a table, as data, or into a file. */
-async function give(
-  data: object,
-  csv: () => string,
-  text: () => string,
-  { json, csv: out }: CostOptions,
-  io: Io,
-): Promise<0 | 2> {
-  if (json) io.out(JSON.stringify(data, null, 2));
-  else if (out === undefined) io.out(text());
-  else {
+async function give(data: object, csv: () => string, text: () => string, options: CostOptions, io: Io): Promise<0 | 2> {
+  const { json, csv: out } = options;
+  if (out !== undefined) {
     const how = await writeOut('cost', out, csv(), io);
     if (how === undefined) return 2;
-    if (how === 'written') io.out(`wrote ${out}`);
+    if (how === 'written') tellWritten(out, options, io);
   }
+  if (json) io.out(JSON.stringify(data, null, 2));
+  else if (out === undefined) io.out(text());
   return 0;
 }
 

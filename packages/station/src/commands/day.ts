@@ -19,7 +19,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { table } from '../table.ts';
 import { unknownName } from '../unknown-name.ts';
-import { writeOut } from '../write-out.ts';
+import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 
 export interface DayOptions {
   readonly day?: string;
@@ -37,6 +37,7 @@ export async function day(file: string, options: DayOptions, io: Io): Promise<Ex
     io.err(`stillair day: --at: ${time.what}; ${time.mend}`);
     return 2;
   }
+  if (printsTwice('day', options, io)) return 2;
   const source = await loadCabinet(file, 'day', io);
   if (source === undefined) return 2;
   const { cabinet } = source;
@@ -68,7 +69,7 @@ async function print(
   for (const [path, text] of files) {
     const how = await writeOut('day', path, text, io);
     if (how === undefined) return 2;
-    if (how === 'written') io.out(`wrote ${path}`);
+    if (how === 'written') tellWritten(path, options, io);
   }
   if (options.network) io.out(writeNetwork(run.assembly.network).trimEnd());
   if (options.json) io.out(JSON.stringify(dayTable(run, times), null, 2));

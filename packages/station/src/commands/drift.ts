@@ -25,7 +25,7 @@ import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { unknownName } from '../unknown-name.ts';
 import { openLogEvaluator } from '../workers.ts';
-import { writeOut } from '../write-out.ts';
+import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 import { openLog } from './calibrate.ts';
 import { remarksText } from './calibration-text.ts';
 
@@ -41,6 +41,7 @@ export interface DriftOptions {
 }
 
 export async function drift(file: string, logFile: string, options: DriftOptions, io: Io): Promise<ExitCode> {
+  if (printsTwice('drift', options, io)) return 2;
   const source = await loadCabinet(file, 'drift', io);
   if (source === undefined) return 2;
   const complain = (text: string): ExitCode => {
@@ -66,7 +67,7 @@ export async function drift(file: string, logFile: string, options: DriftOptions
     if (error instanceof RangeError) return complain(error.message.replace(/^(?:drift|calibrate): /, ''));
     throw error;
   }
-  if (options.json) io.out(JSON.stringify({ ...study, cabinetFile: file, cabinet: source.cabinet.title }, null, 2));
+  if (options.json) io.out(JSON.stringify({ ...study, file, cabinet: source.cabinet.title }, null, 2));
   else io.out(driftText(source, study, options.units, io));
   if (study.stopped) {
     io.err('Stopped: what could explain a drift was not asked to the end.');
@@ -76,7 +77,7 @@ export async function drift(file: string, logFile: string, options: DriftOptions
     const picture = driftPicture(source.cabinet.title, study);
     const how = await writeOut('drift', options.svg, picture, io);
     if (how === undefined) return 2;
-    if (how === 'written' && options.json !== true) io.out(`wrote ${options.svg}`);
+    if (how === 'written') tellWritten(options.svg, options, io);
   }
   return study.drifted || study.tooShort ? 3 : 0;
 }

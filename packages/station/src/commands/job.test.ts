@@ -102,8 +102,8 @@ describe('stillair job', () => {
 
   it.each([
     [{ machine: 'left' }, 'stillair job: --machine names one of a cabinet file: say which with --cabinet\n'],
-    [{ cabinet: 'hall.yaml', machine: 'lift' }, 'stillair job: --machine: there is no lift; did you mean left?\n'],
-    [{ material: 'PETF' }, 'stillair job: --material: there is no PETF; did you mean PETG?\n'],
+    [{ cabinet: 'hall.yaml', machine: 'lift' }, 'stillair job: there is no machine "lift"; did you mean left?\n'],
+    [{ material: 'PETF' }, 'stillair job: there is no material "PETF"; did you mean PETG?\n'],
     [{ cabinet: 'hal.yaml' }, 'stillair job: cannot read hal.yaml: there is no such file\n'],
     [{ diameter: '3 m' }, 'stillair job: --diameter: 3 m is not between 0.0005 and 0.01 m\n'],
   ])('exits 2 on %j with the reason', async (options, message) => {

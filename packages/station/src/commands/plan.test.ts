@@ -83,7 +83,7 @@ describe('stillair plan', () => {
     const { code, out } = await run({}, { files: { 'queued.yaml': late } });
     expect(code).toBe(1);
     expect(out.replaceAll(/\s+/g, ' ')).toMatch(
-      /These cannot all hold, so that a deadline is missed; without any one of them the rest can: - hooks is printed/,
+      /These \d demands cannot all hold, so that a deadline is missed; without any one of them the others can; no fewer conflict: - hooks is printed/,
     );
   });
 

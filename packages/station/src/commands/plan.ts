@@ -17,7 +17,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { openTrialEvaluator } from '../workers.ts';
-import { writeOut } from '../write-out.ts';
+import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 import { planText } from './plan-text.ts';
 
 export interface PlanCommandOptions {
@@ -34,6 +34,7 @@ export interface PlanCommandOptions {
 const DAY = 86_400;
 
 export async function planCommand(file: string, options: PlanCommandOptions, io: Io): Promise<ExitCode> {
+  if (printsTwice('plan', options, io)) return 2;
   const source = await loadCabinet(file, 'plan', io);
   if (source === undefined) return 2;
   const { queue, title, machines } = source.cabinet;
@@ -103,9 +104,10 @@ async function write(
   made: Plan,
   { cabinet: { title } }: ReadSource,
   machines: readonly string[],
-  { svg, ics, units, json }: PlanCommandOptions,
+  options: PlanCommandOptions,
   io: Io,
 ): Promise<boolean | undefined> {
+  const { svg, ics, units, json } = options;
   const files: readonly (readonly [string | undefined, () => string])[] = [
     [svg, () => planPicture(made, { title, machines, units })],
     [ics, () => planCalendar(made, title)],
@@ -116,7 +118,7 @@ async function write(
     const how = await writeOut('plan', path, text(), io);
     if (how === undefined) return undefined;
     if (how === 'printed') printed = true;
-    else if (!printed) io.out(`wrote ${path}\n`);
+    else tellWritten(path, options, io);
   }
   return printed;
 }

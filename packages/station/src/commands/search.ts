@@ -18,7 +18,7 @@ import { loadCabinet, readSource } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { searchText } from '../search-text.ts';
 import { openSearchEvaluator } from '../workers.ts';
-import { writeOut } from '../write-out.ts';
+import { printsTwice, writeOut } from '../write-out.ts';
 
 export interface SearchOptions {
   readonly want: readonly Want[];
@@ -34,6 +34,7 @@ export interface SearchOptions {
 }
 
 export async function search(file: string, options: SearchOptions, io: Io): Promise<ExitCode> {
+  if (printsTwice('search', options, io)) return 2;
   const loaded = await loadCabinet(file, 'search', io);
   if (loaded === undefined) return 2;
   const source = freed(loaded, options.free ?? [], io);

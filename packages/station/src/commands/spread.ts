@@ -8,7 +8,7 @@ import { longStudy } from '../long-study.ts';
 import { unknownName } from '../unknown-name.ts';
 import { exitCodeOf } from '../verdict-words.ts';
 import { openEvaluator } from '../workers.ts';
-import { writeOut } from '../write-out.ts';
+import { printsTwice, writeOut } from '../write-out.ts';
 import { spreadText } from './spread-text.ts';
 
 export interface SpreadOptions {
@@ -24,6 +24,7 @@ export interface SpreadOptions {
 }
 
 export async function spread(file: string, options: SpreadOptions, io: Io): Promise<ExitCode> {
+  if (printsTwice('spread', options, io)) return 2;
   const source = await loadCabinet(file, 'spread', io);
   if (source === undefined) return 2;
   const { cabinet } = source;
