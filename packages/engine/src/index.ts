@@ -54,10 +54,19 @@ export { durationText, entryKeys, entryText, type JobEntry } from './jobs/job-en
 export type { JobCheck } from './jobs/job-on-machine.ts';
 export { type JobKnown, type JobReport, jobReport, materialsOf, rulesOn, USUAL_DIAMETER } from './jobs/job-report.ts';
 export { endJob, type OpenJob, openJob, takeBytes } from './jobs/read-job.ts';
-export type { Finding, Tried, Verdict } from './judge/finding.ts';
+export type { BriefFinding, Finding, Tried, Verdict } from './judge/finding.ts';
+export { briefByValue, inBrief } from './judge/in-brief.ts';
 export type { Judgement, JudgeOptions, ReadSource } from './judge/judge.ts';
-export { byItsValue, judge } from './judge/judge.ts';
-export { measureDays, type RunDay, runDay } from './judge/pipeline.ts';
+export { judge } from './judge/judge.ts';
+export {
+  askDay,
+  askStanding,
+  measureDays,
+  type RunDay,
+  runDay,
+  runDayKept,
+  warningsOf,
+} from './judge/pipeline.ts';
 export type { Remark, Remarks } from './judge/remarks.ts';
 export { remarksOn } from './judge/remarks.ts';
 export type { SpreadFrom } from './judge/spread-from.ts';

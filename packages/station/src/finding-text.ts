@@ -1,7 +1,7 @@
 // Findings in words and numbers, the same wherever a command shows them.
 
 import {
-  type Finding,
+  type BriefFinding,
   formatBand,
   formatClock,
   formatQuantity,
@@ -12,23 +12,23 @@ import {
 } from '@stillair/engine';
 
 /** `52 °C`, or that it is not known. */
-export function valueText(finding: Finding, units: UnitSystem): string {
+export function valueText(finding: BriefFinding, units: UnitSystem): string {
   return finding.value === undefined ? 'unknown' : quantity(finding.unit, finding.value, units);
 }
 
 /** From the 10th to the 90th percentile, empty without a band or where nothing moves the value. */
-export function bandText({ p10, p90, unit }: Finding, units: UnitSystem): string {
+export function bandText({ p10, p90, unit }: BriefFinding, units: UnitSystem): string {
   return p10 === undefined || p90 === undefined || p10 === p90 ? '' : bandOf(unit, p10, p90, units);
 }
 
 /** `at most 45 °C`, empty without a limit. */
-export function limitText({ limit, unit }: Finding, units: UnitSystem): string {
+export function limitText({ limit, unit }: BriefFinding, units: UnitSystem): string {
   if (limit === undefined) return '';
   return `${limit.kind === 'at-most' ? 'at most' : 'at least'} ${quantity(unit, limit.value, units)}`;
 }
 
 /** Value, band and limit as one phrase, the band in the unit of the value: `52 °C at 14:50 (47 to 58), at most 45 °C`. */
-export function numbersText(finding: Finding, units: UnitSystem): string {
+export function numbersText(finding: BriefFinding, units: UnitSystem): string {
   if (finding.value === undefined) return finding.missing ?? 'an input is missing';
   const value = valueText(finding, units);
   const band = withoutUnit(bandText(finding, units), unitOf(value));
@@ -58,7 +58,7 @@ export function quantity(kind: string, value: number, units: UnitSystem): string
 }
 
 /** `left.bracket`, with its day when the file has more than one. */
-export function aboutText({ part, day }: Pick<Finding, 'part' | 'day'>, days: number): string {
+export function aboutText({ part, day }: Pick<BriefFinding, 'part' | 'day'>, days: number): string {
   return days > 1 && day !== STANDING ? `${part}, ${day}` : part;
 }
 

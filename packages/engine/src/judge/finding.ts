@@ -32,3 +32,6 @@ export interface Finding extends Measure {
   readonly drivers: readonly { readonly path: string; readonly label: string; readonly share: number }[];
   readonly tried: readonly Tried[];
 }
+
+/** A finding as lists show it: how it came about is worked out for the one that is asked about. */
+export type BriefFinding = Omit<Finding, 'steps' | 'remedies'>;

@@ -100,7 +100,7 @@ export async function judge(source: ReadSource, options: JudgeOptions = {}): Pro
 }
 
 /** What the nominal value alone says of a measure. */
-export function byItsValue(measure: DayMeasure): Finding {
+function byItsValue(measure: DayMeasure): Finding {
   return judgedMeasure(measure, [], new Map(), []);
 }
 

@@ -63,14 +63,24 @@ export function findingId({ trade, quantity, part }: Measure, day: string): stri
   return `${trade}/${quantity}/${part}/${day}`;
 }
 
-/** Measures of one day by finding id. Two measures of one id are a bug of their trade. */
+/** Measures of one day by finding id, as plain data. Two measures of one id are a bug of their trade. */
 export function measureDay(run: DayRun, trades: readonly Trade[] = allTrades): Map<string, DayMeasure> {
-  return named(ofDay(run, trades), run.day);
+  return plainly(askDay(run, trades), run.day);
 }
 
 /** Measures that no day changes. */
 export function measureStanding(cabinet: Cabinet, trades: readonly Trade[] = allTrades): Map<string, DayMeasure> {
-  return named(ofCabinet(cabinet, trades), STANDING);
+  return plainly(askStanding(cabinet, trades), STANDING);
+}
+
+/** Measures of one day as trades give them, by finding id: steps and remedies may still have to be worked out. */
+export function askDay(run: DayRun, trades: readonly Trade[] = allTrades): ReadonlyMap<string, Measure> {
+  return byId(ofDay(run, trades), run.day);
+}
+
+/** The same of what no day changes. */
+export function askStanding(cabinet: Cabinet, trades: readonly Trade[] = allTrades): ReadonlyMap<string, Measure> {
+  return byId(ofCabinet(cabinet, trades), STANDING);
 }
 
 function ofDay(run: DayRun, trades: readonly Trade[]): readonly Measure[] {
@@ -81,14 +91,18 @@ function ofCabinet(cabinet: Cabinet, trades: readonly Trade[]): readonly Measure
   return trades.flatMap((trade) => trade.standing?.(cabinet) ?? []);
 }
 
-function named(measures: readonly Measure[], day: string): Map<string, DayMeasure> {
-  const byId = new Map<string, DayMeasure>();
+function byId(measures: readonly Measure[], day: string): ReadonlyMap<string, Measure> {
+  const named = new Map<string, Measure>();
   for (const measure of measures) {
     const id = findingId(measure, day);
-    if (byId.has(id)) throw new Error(`two measures are called ${id}`);
-    byId.set(id, { ...measure, id, day });
+    if (named.has(id)) throw new Error(`two measures are called ${id}`);
+    named.set(id, measure);
   }
-  return byId;
+  return named;
+}
+
+function plainly(measures: ReadonlyMap<string, Measure>, day: string): Map<string, DayMeasure> {
+  return new Map([...measures].map(([id, measure]) => [id, { ...measure, id, day }]));
 }
 
 /** What a day comes to, and nothing about how: numbers by finding id. */
@@ -156,10 +170,14 @@ export function measureDays(
   for (const day of Object.keys(cabinet.days)) {
     const run = runOf(cabinet, day);
     for (const [id, measure] of measureDay(run, trades)) measures.set(id, measure);
-    for (const message of new Set(run.record.warnings.map((warning) => warning.message)))
-      warnings.push({ day, message });
+    for (const message of warningsOf(run)) warnings.push({ day, message });
   }
   return { measures, warnings };
+}
+
+/** What the simulation of a day warned of, each said once. */
+export function warningsOf({ record }: DayRun): readonly string[] {
+  return [...new Set(record.warnings.map(({ message }) => message))];
 }
 
 /** Measures as it stands and of all days. */

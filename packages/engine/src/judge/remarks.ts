@@ -1,7 +1,7 @@
 // What a person is told first: one sentence, then the few remarks that matter, findings of one cause together.
 
 import { listed } from '../units/words.ts';
-import type { Finding, Verdict } from './finding.ts';
+import type { BriefFinding, Verdict } from './finding.ts';
 import { rankOf } from './verdict.ts';
 
 export interface Remark {
@@ -9,7 +9,7 @@ export interface Remark {
   readonly cause: string;
   readonly verdict: Verdict;
   /** Worst first. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly BriefFinding[];
   /** The best remedy of those that were tried, if one helps; `of` names the finding that it mends when that is not the first. */
   readonly mend?: {
     readonly says: string;
@@ -28,8 +28,8 @@ export interface Remarks {
 
 export const FIRST_REMARKS = 5;
 
-export function remarksOn(findings: readonly Finding[], most: number = FIRST_REMARKS): Remarks {
-  const groups = new Map<string, Finding[]>();
+export function remarksOn(findings: readonly BriefFinding[], most: number = FIRST_REMARKS): Remarks {
+  const groups = new Map<string, BriefFinding[]>();
   for (const finding of findings) {
     if (finding.verdict === 'holds' || finding.verdict === 'told') continue;
     const key = finding.cause ?? finding.title;
@@ -59,16 +59,16 @@ function mostUrgentFirst(remarks: readonly Remark[]): Remark[] {
   return sorted;
 }
 
-function remarkOn(cause: string, group: readonly Finding[]): Remark {
+function remarkOn(cause: string, group: readonly BriefFinding[]): Remark {
   const sorted = firstOfEach([...group].sort((a, b) => rankOf(b.verdict) - rankOf(a.verdict) || b.weight - a.weight));
   const mend = bestMend(sorted);
   return { cause, verdict: sorted[0]!.verdict, findings: sorted, ...(mend === undefined ? {} : { mend }) };
 }
 
 /** The same of one part on several days is told once before it is told again. */
-function firstOfEach(sorted: readonly Finding[]): Finding[] {
+function firstOfEach(sorted: readonly BriefFinding[]): BriefFinding[] {
   const seen = new Set<string>();
-  const again = new Set<Finding>();
+  const again = new Set<BriefFinding>();
   for (const finding of sorted) {
     const key = `${finding.trade}/${finding.quantity}/${finding.part}`;
     if (seen.has(key)) again.add(finding);
@@ -87,7 +87,7 @@ function urgency({ findings }: Remark, share: number): number {
   );
 }
 
-function bestMend(group: readonly Finding[]): Remark['mend'] {
+function bestMend(group: readonly BriefFinding[]): Remark['mend'] {
   // A remedy is told for the finding that stands first; only where nothing helps that one, for the next that something helps.
   for (const [at, { tried, verdict, title, part }] of group.entries()) {
     const [best] = tried
@@ -106,7 +106,7 @@ function bestMend(group: readonly Finding[]): Remark['mend'] {
 }
 
 /** One sentence on the whole. It says which checks hold and nothing beyond. */
-export function opening(findings: readonly Finding[]): string {
+export function opening(findings: readonly BriefFinding[]): string {
   const count = (verdict: Verdict): number => findings.filter((finding) => finding.verdict === verdict).length;
   const [holds, tight, fails, unknown] = [count('holds'), count('tight'), count('fails'), count('unknown')];
   const checks = holds + tight + fails + unknown;

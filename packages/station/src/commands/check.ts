@@ -102,7 +102,7 @@ function everything(findings: readonly Finding[], { units, days, width, ink }: S
 }
 
 /** Commands stand on lines of their own, unbroken, so that they can be copied. */
-function whereMore(file: string, first: Finding | undefined, rest: number, { ink }: Shown): string {
+function whereMore(file: string, first: Pick<Finding, 'id'> | undefined, rest: number, { ink }: Shown): string {
   const more = `${rest > 0 ? `${rest} more remark${rest === 1 ? '' : 's'}, and every number` : 'Every number'}:\n  stillair check ${file} --all`;
   const reason = first === undefined ? [] : [`The reason for one:\n  stillair explain ${file} ${first.id}`];
   return [more, ...reason].map((text) => ink.faint(text)).join('\n');

@@ -1,6 +1,6 @@
 // A remark in words: its cause, the findings that say so with their numbers, whose limits they are held against, what mends it.
 
-import type { Finding, Remark, UnitSystem } from '@stillair/engine';
+import type { BriefFinding, Remark, UnitSystem } from '@stillair/engine';
 import { aboutText, numbersText } from '../finding-text.ts';
 import type { Ink } from '../ink.ts';
 import { hanging } from '../text.ts';
@@ -31,21 +31,21 @@ export function remarkText({ cause, verdict, findings, mend }: Remark, number: n
   ].join('\n');
 }
 
-function byTitle(findings: readonly Finding[]): Finding[][] {
-  const groups = new Map<string, Finding[]>();
+function byTitle(findings: readonly BriefFinding[]): BriefFinding[][] {
+  const groups = new Map<string, BriefFinding[]>();
   for (const finding of findings) groups.set(finding.title, [...(groups.get(finding.title) ?? []), finding]);
   return [...groups.values()];
 }
 
 /** Findings of one title: one has its place beside the title, several have theirs beside their numbers. */
 function findingsText(
-  group: readonly Finding[],
+  group: readonly BriefFinding[],
   cause: string,
-  worst: Finding['verdict'],
+  worst: BriefFinding['verdict'],
   { units, days, width }: Shown,
 ): string {
   const title = group[0]!.title === cause ? [] : [group[0]!.title];
-  const numbers = (finding: Finding): string => {
+  const numbers = (finding: BriefFinding): string => {
     const verdict = finding.verdict === worst ? '' : `${verdictWords[finding.verdict]}: `;
     return `${verdict}${numbersText(finding, units)}`;
   };

@@ -2,11 +2,12 @@
 
 import { type Band, dashes, formatClock, type Line, type Panel, type Strip } from '@stillair/engine';
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from 'preact/compat';
-import type { Measured, Results, ShownDay } from '../engine/protocol.ts';
+import type { DayLines, Measured, Results, ShownDay } from '../engine/protocol.ts';
 import { useSize } from '../sheet/use-size.ts';
 
 export interface DayStripProps {
   readonly day: ShownDay;
+  readonly lines: DayLines;
   /** A log that was held against a day: its values are laid over the lines of that day. */
   readonly logged?: Results['calibrate'] | undefined;
   readonly time: number;
@@ -22,14 +23,15 @@ const STRIP = 16;
 const PANEL = 92;
 const GAP = 26;
 
-export function DayStrip({ day, logged, time, onTime, shown, onShow }: DayStripProps) {
+export function DayStrip({ day, lines, logged, time, onTime, shown, onShow }: DayStripProps) {
   const frame = useRef<HTMLDivElement>(null);
   const { width: room } = useSize(frame, { width: 960, height: 240 });
   // Drawn for letters of 15 pixels, and larger by as much as those of the page are.
   // biome-ignore lint/correctness/useExhaustiveDependencies: letters change when the window does, and with it the room.
   const scale = useMemo(letterScale, [room]);
   const width = room / scale;
-  const { strips, panels, sheet } = day;
+  const { sheet } = day;
+  const { strips, panels } = lines;
   const measured = measuredOn(logged, sheet.day);
   const end = sheet.times.at(-1)!;
   const plot = Math.max(120, width - LEFT - RIGHT);

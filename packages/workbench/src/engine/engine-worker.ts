@@ -1,15 +1,17 @@
-// The engine off the page's thread. Two of these run: one looks, and is always free within one day's sum; the other does long work
-// and starts more of the same that help it.
+// The engine off the page's thread. Some of these look, and are always free within one day's sum; another does long work and starts
+// more of the same that help it.
 
-import { editText, readCabinet } from '@stillair/engine';
-import { look } from './look.ts';
+import { type Edit, editText, readCabinet } from '@stillair/engine';
+import { openLooker } from './look.ts';
 import { onDemand } from './on-demand.ts';
-import type { Answer, Help, Helped, LongQuestion, Question, QuickQuestion } from './protocol.ts';
+import type { Help, Helped, LongQuestion, Question, QuickQuestion, Said, Share } from './protocol.ts';
 
 /** Newest question of those that end each other. */
 let newest = 0;
 
-const say = (answer: Answer | Helped): void => postMessage(answer);
+const say = (answer: Said | Helped): void => postMessage(answer);
+
+const looker = openLooker();
 
 /** More would take memory, and days are too short to keep them all at work. */
 const MOST_HANDS = 8;
@@ -43,18 +45,28 @@ addEventListener('message', ({ data }: MessageEvent<Question | Help>) => {
 function answerSoon(question: QuickQuestion): void {
   switch (question.kind) {
     case 'option':
-      answerLook(question);
+      answerLook(question, WHOLE, editsOf(question.text, question.option));
       break;
     case 'look':
       newest = question.id;
       // Later questions that have already arrived are taken in first; only the last of them is worked out.
       setTimeout(() => {
-        if (newest === question.id) answerLook(question);
+        if (newest === question.id) answerLook(question, question.share);
       }, 0);
       break;
     case 'edit':
       answerEdit(question);
       break;
+    case 'reason': {
+      const reason = looker.reason(question.text, question.finding);
+      say({ kind: 'reasoned', id: question.id, ...(reason === undefined ? {} : { reason }) });
+      break;
+    }
+    case 'lines': {
+      const lines = looker.lines(question.text, question.day, question.units);
+      say({ kind: 'lined', id: question.id, ...(lines === undefined ? {} : { lines }) });
+      break;
+    }
     case 'words':
       void answerWords(question);
       break;
@@ -71,16 +83,20 @@ async function answerWords({ id, text }: Extract<Question, { kind: 'words' }>): 
   say({ kind: 'worded', id, vocabulary: vocabulary(answer.ok ? answer.cabinet : undefined) });
 }
 
-function answerLook(question: Extract<Question, { kind: 'look' | 'option' }>): void {
-  const { id, text, units } = question;
-  const began = performance.now();
-  const edits = question.kind === 'option' ? editsOf(text, question.option) : [];
-  const seen = look(text, units, edits);
-  if ('complaints' in seen) say({ kind: 'faulty', id, complaints: seen.complaints });
-  else say({ kind: 'looked', id, text, took: performance.now() - began, ...seen });
+/** Nobody to share with. */
+const WHOLE: Share = { at: 0, of: 1 };
+
+function answerLook(
+  { id, text }: Extract<Question, { kind: 'look' | 'option' }>,
+  share: Share,
+  edits: readonly Edit[] = [],
+): void {
+  const part = looker.look(text, share, edits);
+  if ('complaints' in part) say({ kind: 'faulty', id, complaints: part.complaints });
+  else say({ kind: 'part', id, text, part });
 }
 
-function editsOf(text: string, option: string) {
+function editsOf(text: string, option: string): readonly Edit[] {
   const answer = readCabinet('cabinet', text);
   return answer.ok ? (answer.cabinet.options[option]?.edits ?? []) : [];
 }

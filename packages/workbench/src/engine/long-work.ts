@@ -1,18 +1,25 @@
 // What takes seconds: bands with tried remedies, and studies. One of each at a time, the study after the bands; each gives way between
 // two tasks to whatever ends it. A person who stops it hears what there is; a text that has changed makes it worth nothing.
 
-import { judge, type Outcome, type ReadSource, readCabinet, type Variant, variantRunner } from '@stillair/engine';
+import {
+  inBrief,
+  judge,
+  type Outcome,
+  type ReadSource,
+  readCabinet,
+  type Variant,
+  variantRunner,
+} from '@stillair/engine';
 import type { Hands } from './hands.ts';
 import { onDemand } from './on-demand.ts';
-import { plain } from './plain.ts';
-import type { Answer, LongQuestion, Told } from './protocol.ts';
+import type { LongQuestion, Said, Told } from './protocol.ts';
 
 interface Piece {
   readonly id: number;
   state: 'wanted' | 'stopped' | 'left';
 }
 
-export function longWork(hands: Hands, say: (answer: Answer) => void): (question: LongQuestion) => void {
+export function longWork(hands: Hands, say: (answer: Said) => void): (question: LongQuestion) => void {
   let judging: Piece | undefined;
   let asking: Piece | undefined;
   let judged: Promise<void> = Promise.resolve();
@@ -51,7 +58,7 @@ async function judgeNow(
   { id, text, samples }: Extract<LongQuestion, { kind: 'judge' }>,
   piece: Piece,
   hands: Hands,
-  say: (answer: Answer) => void,
+  say: (answer: Said) => void,
 ): Promise<void> {
   const source = sourceOf(text);
   if (source === undefined) return;
@@ -61,21 +68,22 @@ async function judgeNow(
     evaluate: hands.spread<Variant, Outcome>({ runs: 'variants', text, here: variantRunner(source) }),
     stop: () => piece.state !== 'wanted',
     sampled: (findings) => {
-      if (piece.state === 'wanted') say({ kind: 'banded', id, findings: findings.map(plain) });
+      if (piece.state === 'wanted') say({ kind: 'banded', id, findings: findings.map(inBrief) });
     },
     progress: (done, all) => {
       if (piece.state === 'wanted')
         say({ kind: 'judging', id, progress: { done, all, took: performance.now() - began } });
     },
   });
-  if (!isLeft(piece)) say({ kind: 'judged', id, judgement: { ...judgement, findings: judgement.findings.map(plain) } });
+  if (!isLeft(piece))
+    say({ kind: 'judged', id, judgement: { ...judgement, findings: judgement.findings.map(inBrief) } });
 }
 
 async function studyNow(
   { id, text, study: name, wishes }: Extract<LongQuestion, { kind: 'ask' }>,
   piece: Piece,
   hands: Hands,
-  say: (answer: Answer) => void,
+  say: (answer: Said) => void,
 ): Promise<void> {
   if (isLeft(piece)) return;
   const began = performance.now();

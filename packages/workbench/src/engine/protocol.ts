@@ -1,6 +1,7 @@
 // What the page and the engine's workers say to each other. Plain data; every answer names the question it belongs to.
 
 import type {
+  BriefFinding,
   Cabinet,
   CalibrationStudy,
   CareStudy,
@@ -9,7 +10,6 @@ import type {
   DriftStudy,
   Edit,
   FaultStudy,
-  Finding,
   JobReport,
   JobSummary,
   Judgement,
@@ -24,6 +24,7 @@ import type {
   SheetDay,
   ShutOffs,
   SpreadStudy,
+  Step,
   Strip,
   UnitSystem,
   Want,
@@ -33,13 +34,22 @@ import type { JsonSchema } from '../text/schema-at.ts';
 /** One day, ready to be drawn. */
 export interface ShownDay {
   readonly sheet: SheetDay;
+}
+
+/** What happens over a day, drawn at the foot of the page. */
+export interface DayLines {
   readonly strips: readonly Strip[];
   readonly panels: readonly Panel[];
 }
 
-/** Where an input came from, in words, by its path in the cabinet. */
-export type OriginTexts = Readonly<Record<string, string>>;
+/** From the inputs to a number, each input with where it came from, in words. */
+export interface Reason {
+  readonly steps: readonly (Omit<Step, 'inputs'> & {
+    readonly inputs: readonly { readonly path: string; readonly from: string }[];
+  })[];
+}
 
+/** A number that nobody has given. */
 export interface Uncertain {
   readonly path: string;
   readonly label: string;
@@ -187,8 +197,18 @@ export interface Progress {
 }
 
 export type Question =
-  /** Read this text and answer with its middle values; a later question of the kind ends this one. */
-  | { readonly kind: 'look'; readonly id: number; readonly text: string; readonly units: UnitSystem }
+  /** Read this text and answer with a share of its middle values; a later question of the kind ends this one. */
+  | { readonly kind: 'look'; readonly id: number; readonly text: string; readonly share: Share }
+  /** How a finding of a text that was looked at came about. */
+  | { readonly kind: 'reason'; readonly id: number; readonly text: string; readonly finding: string }
+  /** What is drawn of a day of a text that was looked at. */
+  | {
+      readonly kind: 'lines';
+      readonly id: number;
+      readonly text: string;
+      readonly day: string;
+      readonly units: UnitSystem;
+    }
   /** Bands, chances and tried remedies of this text; ends whatever long work there is. */
   | { readonly kind: 'judge'; readonly id: number; readonly text: string; readonly samples: number }
   /** A study of this text, after its bands; ends another study. */
@@ -202,13 +222,7 @@ export type Question =
   /** The text with these edits done, comments kept. */
   | { readonly kind: 'edit'; readonly id: number; readonly text: string; readonly edits: readonly Edit[] }
   /** The text of an option, read for drawing beside the cabinet as it stands. */
-  | {
-      readonly kind: 'option';
-      readonly id: number;
-      readonly text: string;
-      readonly option: string;
-      readonly units: UnitSystem;
-    }
+  | { readonly kind: 'option'; readonly id: number; readonly text: string; readonly option: string }
   | { readonly kind: 'words'; readonly id: number; readonly text: string }
   | { readonly kind: 'inspect'; readonly id: number; readonly text: string; readonly path: string }
   /** The person wants no more of it: what there is, is told. */
@@ -219,22 +233,46 @@ export type Question =
 export type QuickQuestion = Exclude<Question, { readonly kind: 'judge' | 'ask' | 'stop' | 'leave' }>;
 export type LongQuestion = Extract<Question, { readonly kind: 'judge' | 'ask' | 'stop' | 'leave' }>;
 
+/** A look that several workers share: the first also takes what no day changes, and every so-manieth day is one's own. */
+export interface Share {
+  readonly at: number;
+  readonly of: number;
+}
+
+/** What one worker has looked at. */
+export interface LookPart {
+  readonly standing?: {
+    readonly cabinet: Cabinet;
+    readonly uncertain: readonly Uncertain[];
+    readonly findings: readonly BriefFinding[];
+  };
+  readonly days: readonly DayLook[];
+}
+
+export interface DayLook extends ShownDay {
+  readonly findings: readonly BriefFinding[];
+  readonly warnings: readonly string[];
+}
+
 /** The cabinet of a text, drawn and answered by middle values. */
 export interface Look {
   readonly cabinet: Cabinet;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly BriefFinding[];
   readonly days: readonly ShownDay[];
-  readonly origins: OriginTexts;
   readonly uncertain: readonly Uncertain[];
   readonly warnings: readonly { readonly day: string; readonly message: string }[];
 }
 
+/** Bands, chances and what was tried. */
+export type Judged = Omit<Judgement, 'findings'> & { readonly findings: readonly BriefFinding[] };
+
+/** What the page hears. */
 export type Answer =
   | { readonly kind: 'faulty'; readonly id: number; readonly complaints: readonly Complaint[] }
-  | ({ readonly kind: 'looked'; readonly id: number; readonly text: string; readonly took: number } & Look)
+  | ({ readonly kind: 'looked'; readonly id: number; readonly text: string } & Look)
   /** Findings with their bands, before changes that might mend them are tried. */
-  | { readonly kind: 'banded'; readonly id: number; readonly findings: readonly Finding[] }
-  | { readonly kind: 'judged'; readonly id: number; readonly judgement: Judgement }
+  | { readonly kind: 'banded'; readonly id: number; readonly findings: readonly BriefFinding[] }
+  | { readonly kind: 'judged'; readonly id: number; readonly judgement: Judged }
   | { readonly kind: 'judging'; readonly id: number; readonly progress: Progress }
   | { readonly kind: 'studying'; readonly id: number; readonly study: StudyName; readonly progress: Progress }
   | Told
@@ -243,7 +281,14 @@ export type Answer =
   | { readonly kind: 'edited'; readonly id: number; readonly text: string }
   | { readonly kind: 'worded'; readonly id: number; readonly vocabulary: Vocabulary }
   | { readonly kind: 'inspected'; readonly id: number; readonly fields: readonly Field[] }
+  | { readonly kind: 'reasoned'; readonly id: number; readonly reason?: Reason }
+  | { readonly kind: 'lined'; readonly id: number; readonly lines?: DayLines }
   | { readonly kind: 'refused'; readonly id: number; readonly why: string };
+
+/** What a worker says: of a look, its part. */
+export type Said =
+  | Exclude<Answer, { readonly kind: 'looked' }>
+  | { readonly kind: 'part'; readonly id: number; readonly text: string; readonly part: LookPart };
 
 /** What a study says: so far, or at its end. */
 export type Told = {

@@ -1,8 +1,11 @@
 // Findings with the bands of a study of their spread: it has run more samples, and evener ones, than those that come by themselves.
 
-import type { Finding, SpreadStudy } from '@stillair/engine';
+import type { BriefFinding, SpreadStudy } from '@stillair/engine';
 
-export function withSpreads(findings: readonly Finding[], study: Pick<SpreadStudy, 'findings'>): readonly Finding[] {
+export function withSpreads(
+  findings: readonly BriefFinding[],
+  study: Pick<SpreadStudy, 'findings'>,
+): readonly BriefFinding[] {
   const spreads = new Map(study.findings.map((spread) => [spread.id, spread]));
   return findings.map((finding) => {
     const spread = spreads.get(finding.id);

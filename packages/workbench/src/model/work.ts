@@ -1,7 +1,7 @@
 // All that the page knows: the text with its past, what the engine said of it, and how the person looks at it.
 // A reducer and nothing else: the same actions give the same page.
 
-import type { Complaint, Finding, UnitSystem } from '@stillair/engine';
+import type { BriefFinding, Complaint, UnitSystem } from '@stillair/engine';
 import type { Answer, Look, Progress, StudyName } from '../engine/protocol.ts';
 import { type AllAsked, askedAnew, heardOfStudy, leftAll } from './asked.ts';
 import { withSpreads } from './with-spreads.ts';
@@ -27,7 +27,7 @@ export interface Work {
   readonly look?: Look;
   readonly lookedAt?: string;
   /** Findings with bands, once they are there; else by middle values. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly BriefFinding[];
   /** How many texts have been answered: pictures and benches wait for the next. */
   readonly answered: number;
   /** Bands and remedies of this text are still being worked out. */
@@ -198,11 +198,11 @@ function changed(work: Work): Work {
 function heard(work: Work, answer: Answer): Work {
   switch (answer.kind) {
     case 'looked': {
-      const { kind: _kind, id: _id, took: _took, text, ...look } = answer;
+      const { kind: _kind, id: _id, text, ...look } = answer;
       const day = Math.min(work.day, look.days.length - 1);
       const { length } = Object.values(look.cabinet.days)[day]!;
       const drawn = { ...work, look, lookedAt: text, complaints: [], day, time: Math.min(work.time, length) };
-      // The same text in other units: what is known of it stays known.
+      // The same text, after one that could not be read: what is known of it stays known.
       if (work.lookedAt === text) return drawn;
       return {
         ...drawn,
@@ -235,13 +235,15 @@ function heard(work: Work, answer: Answer): Work {
     case 'edited':
     case 'worded':
     case 'inspected':
+    case 'reasoned':
+    case 'lined':
     case 'refused':
       return work;
   }
 }
 
 /** Remedies that were tried stay to be read until new ones come; bands of another text would mislead, and go. */
-function carriedOver(fresh: readonly Finding[], before: readonly Finding[]): readonly Finding[] {
+function carriedOver(fresh: readonly BriefFinding[], before: readonly BriefFinding[]): readonly BriefFinding[] {
   const tried = new Map(before.map((finding) => [finding.id, finding.tried]));
   return fresh.map((finding) => ({ ...finding, tried: tried.get(finding.id) ?? [] }));
 }

@@ -1,6 +1,6 @@
 // The page: a sheet with remarks in its margin. Everything else unfolds when it is asked for.
 
-import type { Edit, Finding } from '@stillair/engine';
+import type { BriefFinding, Edit } from '@stillair/engine';
 import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useState } from 'preact/compat';
 import type { StudyName, Wishes } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
@@ -15,12 +15,13 @@ import { whatIsSeen } from '../start/what-is-seen.ts';
 import { Complaints } from './complaints.tsx';
 import { Leaders } from './leaders.tsx';
 import { TitleBlock } from './title-block.tsx';
-import { useFields, useTraced, useWords } from './use-asked.ts';
+import { useAskReason, useFields, useLines, useTraced, useWords } from './use-asked.ts';
 import { useDark } from './use-dark.ts';
 import { useEngine } from './use-engine.ts';
 import { useFiles } from './use-files.ts';
 import { useKeys } from './use-keys.ts';
 import { useMove } from './use-move.ts';
+import { useSteady } from './use-steady.ts';
 
 const AskPane = lazy(() => import('../ask/ask-pane.tsx').then(({ AskPane: found }) => ({ default: found })));
 const DayStrip = lazy(() => import('../day/day-strip.tsx').then(({ DayStrip: found }) => ({ default: found })));
@@ -31,6 +32,11 @@ const PartPane = lazy(() => import('../parts/part-pane.tsx').then(({ PartPane: f
 const Questions = lazy(() => import('../start/questions.tsx'));
 const SpaceView = lazy(() => import('../space/space-view.tsx'));
 const TextPane = lazy(() => import('../text/text-pane.tsx'));
+
+/** The same at every rendering. */
+const NONE: readonly never[] = [];
+const UNMARKED: Readonly<Record<string, string>> = {};
+const stay = (): void => undefined;
 
 export function App() {
   const [work, act] = useReducer(reduce, { ...emptyWork, ...keptWishes() });
@@ -49,8 +55,11 @@ export function App() {
   const edit = useCallback(
     async (edits: readonly Edit[]): Promise<void> => {
       const answer = await engine.current?.edit(text, edits);
-      if (answer?.kind === 'edited') act({ do: 'write', text: answer.text });
-      else if (answer?.kind === 'refused') act({ do: 'notice', text: answer.why });
+      if (answer?.kind === 'edited') {
+        // Looked at while the page still takes in the text.
+        engine.current?.look(answer.text);
+        act({ do: 'write', text: answer.text });
+      } else if (answer?.kind === 'refused') act({ do: 'notice', text: answer.why });
     },
     [engine, text],
   );
@@ -67,27 +76,28 @@ export function App() {
   const { look, findings } = work;
   const days = look?.days.length ?? 1;
   const partOf = useCallback(
-    (finding: Finding) => (look === undefined ? undefined : partOfFinding(look.cabinet, finding.part, finding.day)),
+    (finding: BriefFinding) =>
+      look === undefined ? undefined : partOfFinding(look.cabinet, finding.part, finding.day),
     [look],
   );
   const marked = useMemo(() => markedParts(findings, partOf), [findings, partOf]);
-  const point = (finding: Finding): void => {
+  const point = useSteady((finding: BriefFinding): void => {
     const part = partOf(finding);
     if (part !== undefined) act({ do: 'pick', part });
     const day = look?.days.findIndex(({ sheet }) => sheet.day === finding.day) ?? -1;
     if (day >= 0) act({ do: 'day', day });
     if (finding.at !== undefined) act({ do: 'time', time: finding.at });
-  };
+  });
   const keepOption = (title: string, edits: readonly Edit[]): void => {
     const id = freshId(title, Object.keys(look?.cabinet.options ?? {}));
     void edit([{ add: { [`options.${id}`]: { title, edits } } }]);
     act({ do: 'pane', pane: 'options', open: true });
   };
-  const tryIt = (finding: Finding, at: number, keep: boolean): void => {
+  const tryIt = useSteady((finding: BriefFinding, at: number, keep: boolean): void => {
     const { says, edits } = finding.tried[at]!;
     if (!keep) void edit(edits);
     else keepOption(says, edits);
-  };
+  });
   const ask = (study: StudyName, wishes: Partial<Wishes> = {}): void => {
     act({ do: 'ask', study });
     engine.current?.ask(text, study, wishes);
@@ -98,6 +108,21 @@ export function App() {
     if (at >= 0) act({ do: 'day', day: at });
     if (time !== undefined) act({ do: 'time', time });
   };
+  const pick = useCallback(
+    (part: string | undefined) => act({ do: 'pick', ...(part === undefined ? {} : { part }) }),
+    [],
+  );
+  const unfold = useCallback(
+    (finding: string | undefined) => act({ do: 'unfold', ...(finding === undefined ? {} : { finding }) }),
+    [],
+  );
+  const stopJudging = useCallback(() => engine.current?.stop('judge'), [engine]);
+  const goOn = useSteady(() => {
+    act({ do: 'judge' });
+    engine.current?.judge(text);
+  });
+  const why = useAskReason(work, engine);
+  const lines = useLines(work, engine);
   const words = useWords(work, engine);
   const fields = useFields(work, engine);
   const traced = useTraced(work, engine, act);
@@ -171,7 +196,7 @@ export function App() {
                 traced={work.traced?.beside === false ? traced?.cabinet : undefined}
                 heading={beside === undefined ? undefined : 'as it stands'}
                 marked={marked}
-                onPick={(part) => act({ do: 'pick', ...(part === undefined ? {} : { part }) })}
+                onPick={pick}
                 onMove={move}
               />
               {beside !== undefined && work.traced !== undefined && (
@@ -184,9 +209,9 @@ export function App() {
                   dark={dark}
                   heading={work.traced.option}
                   picked={work.picked}
-                  marked={{}}
-                  onPick={(part) => act({ do: 'pick', ...(part === undefined ? {} : { part }) })}
-                  onMove={() => undefined}
+                  marked={UNMARKED}
+                  onPick={pick}
+                  onMove={stay}
                 />
               )}
               <Legend dark={dark} units={work.units} />
@@ -200,7 +225,7 @@ export function App() {
                 time={work.time}
                 dark={dark}
                 picked={work.picked}
-                onPick={(part) => act({ do: 'pick', ...(part === undefined ? {} : { part }) })}
+                onPick={pick}
               />
             </Suspense>
           )}
@@ -215,18 +240,15 @@ export function App() {
           progress={work.progress}
           units={work.units}
           days={days}
-          origins={look?.origins ?? {}}
+          why={why}
           opened={work.opened}
-          onOpen={(finding) => act({ do: 'unfold', ...(finding === undefined ? {} : { finding }) })}
+          onOpen={unfold}
           partOf={partOf}
           onPoint={point}
           onTry={tryIt}
-          onStop={() => engine.current?.stop('judge')}
-          onGoOn={() => {
-            act({ do: 'judge' });
-            engine.current?.judge(text);
-          }}
-          uncertain={look?.uncertain ?? []}
+          onStop={stopJudging}
+          onGoOn={goOn}
+          uncertain={look?.uncertain ?? NONE}
           seen={files.isExample && look !== undefined ? whatIsSeen(look.cabinet) : undefined}
         />
       </main>
@@ -264,17 +286,18 @@ export function App() {
           />
         </Suspense>
       )}
-      {has('day') && day !== undefined && (
+      {has('day') && day !== undefined && lines !== undefined && (
         <section className="foot" aria-label="the day">
           <Suspense fallback={<p className="waiting">One moment …</p>}>
             <DayStrip
               day={day}
+              lines={lines}
               logged={logged}
               time={work.time}
               onTime={(time) => act({ do: 'time', time })}
-              shown={shownPanels ?? day.panels.slice(0, 2).map(({ title }) => title)}
+              shown={shownPanels ?? lines.panels.slice(0, 2).map(({ title }) => title)}
               onShow={(title, show) => {
-                const before = shownPanels ?? day.panels.slice(0, 2).map((panel) => panel.title);
+                const before = shownPanels ?? lines.panels.slice(0, 2).map((panel) => panel.title);
                 setShownPanels(show ? [...before, title] : before.filter((each) => each !== title));
               }}
             />

@@ -1,7 +1,8 @@
-// What the page asks of the engine only while somebody looks at it: words for the editor, keys of a part, an option.
+// What the page asks of the engine only while somebody looks at it: words for the editor, keys of a part, an option, how a number came
+// about, the lines of a day.
 
-import { type Dispatch, useEffect, useRef, useState } from 'preact/compat';
-import type { Field, Look, Vocabulary } from '../engine/protocol.ts';
+import { type Dispatch, useCallback, useEffect, useRef, useState } from 'preact/compat';
+import type { DayLines, Field, Look, Reason, Vocabulary } from '../engine/protocol.ts';
 import type { Action, Work } from '../model/work.ts';
 import { splitOnce } from '../sheet/solids.ts';
 import type { EngineRef } from './use-engine.ts';
@@ -23,7 +24,7 @@ export function useWords(work: Work, engine: EngineRef): Vocabulary | undefined 
 /** The option that is laid over the sheet or beside it, drawn and answered. */
 export function useTraced(work: Work, engine: EngineRef, act: Dispatch<Action>): Look | undefined {
   const [seen, setSeen] = useState<Look | undefined>(undefined);
-  const { look, text, units } = work;
+  const { look, text } = work;
   const option = work.traced?.option;
   const latest = useRef(text);
   latest.current = text;
@@ -31,7 +32,7 @@ export function useTraced(work: Work, engine: EngineRef, act: Dispatch<Action>):
     setSeen(undefined);
     if (option === undefined || look === undefined) return undefined;
     let late = false;
-    void engine.current?.option(latest.current, option, units).then((answer) => {
+    void engine.current?.option(latest.current, option).then((answer) => {
       if (late) return;
       if (answer.kind === 'looked') setSeen(answer);
       else
@@ -43,8 +44,39 @@ export function useTraced(work: Work, engine: EngineRef, act: Dispatch<Action>):
     return () => {
       late = true;
     };
-  }, [option, look, units, engine, act]);
+  }, [option, look, engine, act]);
   return option === undefined ? undefined : seen;
+}
+
+/** Gives how a finding came about; nothing when its text has been overtaken. */
+export type AskReason = (finding: string) => Promise<Reason | undefined>;
+
+/** Another function whenever there are new findings: what it gave before is of the old ones. */
+export function useAskReason({ look, lookedAt }: Work, engine: EngineRef): AskReason {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the same text looked at anew has new findings.
+  return useCallback(
+    async (finding) => (lookedAt === undefined ? undefined : engine.current?.reason(lookedAt, finding)),
+    [look, lookedAt, engine],
+  );
+}
+
+/** What is drawn of the day at the foot of the page, while that is open. Lines of an older text stay until new ones come. */
+export function useLines({ look, lookedAt, day, units, panes }: Work, engine: EngineRef): DayLines | undefined {
+  const [lines, setLines] = useState<{ readonly of: string; readonly drawn: DayLines } | undefined>(undefined);
+  const id = panes.includes('day') ? look?.days[day]?.sheet.day : undefined;
+  const of = `${id} ${units}`;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the same text looked at anew has new lines.
+  useEffect(() => {
+    if (id === undefined || lookedAt === undefined) return undefined;
+    let late = false;
+    void engine.current?.lines(lookedAt, id, units).then((drawn) => {
+      if (!late && drawn !== undefined) setLines({ of, drawn });
+    });
+    return () => {
+      late = true;
+    };
+  }, [id, look, lookedAt, units, engine]);
+  return lines?.of === of ? lines.drawn : undefined;
 }
 
 /** Keys of the picked part, while they are shown. */

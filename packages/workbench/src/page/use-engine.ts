@@ -16,9 +16,9 @@ export function useEngine(work: Work, act: Dispatch<Action>): EngineRef {
     engine.current = opened;
     return () => opened.close();
   }, [act]);
-  const { text, units } = work;
+  const { text } = work;
   useEffect(() => {
-    if (text !== '') engine.current?.look(text, units);
-  }, [text, units]);
+    if (text !== '') engine.current?.look(text);
+  }, [text]);
   return engine;
 }

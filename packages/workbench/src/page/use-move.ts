@@ -23,6 +23,8 @@ export function useMove(work: Work, act: Dispatch<Action>, engine: EngineRef) {
       const mine = ++turn.current;
       void engine.current?.edit(held.text, edits).then((answer) => {
         if (answer.kind !== 'edited' || mine !== turn.current) return;
+        // Looked at while the page still takes in the text.
+        engine.current?.look(answer.text);
         // Answers that later movement has overtaken are never shown: the first that is shown is the one to be undone.
         act({ do: 'drag', text: answer.text, first: !held.shown });
         held.shown = true;

@@ -1,6 +1,6 @@
 // The part that is picked: its keys as they stand in the file, each with its meaning and, where nothing is written, what is taken.
 
-import type { Cabinet, Edit, Finding, UnitSystem } from '@stillair/engine';
+import type { BriefFinding, Cabinet, Edit, UnitSystem } from '@stillair/engine';
 import { useEffect, useId, useState } from 'preact/compat';
 import type { Field, Vocabulary } from '../engine/protocol.ts';
 import { placeText, valueText } from '../remarks/finding-text.ts';
@@ -13,12 +13,12 @@ export interface PartPaneProps {
   readonly cabinet: Cabinet;
   readonly vocabulary: Vocabulary | undefined;
   readonly fields: readonly Field[];
-  readonly findings: readonly Finding[];
+  readonly findings: readonly BriefFinding[];
   readonly units: UnitSystem;
   readonly days: number;
   readonly onEdit: (edits: readonly Edit[]) => void;
   readonly onAdd: AddPartProps['onAdd'];
-  readonly onFinding: (finding: Finding) => void;
+  readonly onFinding: (finding: BriefFinding) => void;
   readonly onClose: () => void;
 }
 

@@ -1,19 +1,22 @@
 // Why a finding says what it says: from the inputs to the number, and what would mend it.
 
-import { type Finding, formatQuantity, type KindName, type UnitSystem } from '@stillair/engine';
-import type { OriginTexts } from '../engine/protocol.ts';
+import { type BriefFinding, formatQuantity, type KindName, type UnitSystem } from '@stillair/engine';
+import { useEffect, useState } from 'preact/compat';
+import type { Reason as Reasons } from '../engine/protocol.ts';
+import type { AskReason } from '../page/use-asked.ts';
 import { bandText, limitText, valueText } from './finding-text.ts';
 import { verdictWord } from './verdict-mark.tsx';
 
 export interface ReasonProps {
-  readonly finding: Finding;
+  readonly finding: BriefFinding;
   readonly units: UnitSystem;
-  readonly origins: OriginTexts;
-  readonly onTry: (finding: Finding, tried: number, keep: boolean) => void;
+  readonly why: AskReason;
+  readonly onTry: (finding: BriefFinding, tried: number, keep: boolean) => void;
 }
 
-export function Reason({ finding, units, origins, onTry }: ReasonProps) {
-  const { steps, limit, drivers, chance, tried } = finding;
+export function Reason({ finding, units, why, onTry }: ReasonProps) {
+  const steps = useSteps(finding.id, why);
+  const { limit, drivers, chance, tried } = finding;
   const band = bandText(finding, units);
   return (
     <div className="reason">
@@ -36,9 +39,9 @@ export function Reason({ finding, units, origins, onTry }: ReasonProps) {
             {value === undefined ? '' : `: ${formatQuantity((unit ?? 'number') as KindName, value, units)}`}
             {formula !== undefined && <code>{formula}</code>}
             {source !== undefined && <span className="source">{source}</span>}
-            {(inputs ?? []).map((path) => (
+            {inputs.map(({ path, from }) => (
               <span key={path} className="source">
-                from {path}: {originOf(origins, path)}
+                from {path}: {from}
               </span>
             ))}
           </li>
@@ -87,11 +90,19 @@ export function Reason({ finding, units, origins, onTry }: ReasonProps) {
   );
 }
 
-/** The origin of a path, or of the nearest thing above it that has one. */
-function originOf(origins: OriginTexts, path: string): string {
-  for (let at = path; at !== ''; at = at.slice(0, Math.max(0, at.lastIndexOf('.')))) {
-    const text = origins[at];
-    if (text !== undefined) return text;
-  }
-  return 'the file';
+/** The steps to a finding. Those of an older text stay to be read until new ones come. */
+function useSteps(finding: string, why: AskReason): Reasons['steps'] {
+  const [known, setKnown] = useState<{ readonly finding: string; readonly steps: Reasons['steps'] } | undefined>(
+    undefined,
+  );
+  useEffect(() => {
+    let late = false;
+    void why(finding).then((reason) => {
+      if (!late && reason !== undefined) setKnown({ finding, steps: reason.steps });
+    });
+    return () => {
+      late = true;
+    };
+  }, [finding, why]);
+  return known?.finding === finding ? known.steps : [];
 }

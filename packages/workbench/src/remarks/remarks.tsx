@@ -1,8 +1,9 @@
 // The margin: what the engine remarks on the cabinet, worst first, one remark for findings of one cause.
 
-import { type Finding, type Remark, remarksOn, type UnitSystem } from '@stillair/engine';
-import { useMemo, useState } from 'preact/compat';
-import type { OriginTexts, Uncertain } from '../engine/protocol.ts';
+import { type BriefFinding, type Remark, remarksOn, type UnitSystem } from '@stillair/engine';
+import { memo, useMemo, useState } from 'preact/compat';
+import type { Uncertain } from '../engine/protocol.ts';
+import type { AskReason } from '../page/use-asked.ts';
 import { Assumed } from '../start/assumed.tsx';
 import { bandText, limitText, placeText, valueText } from './finding-text.ts';
 import { Reason } from './reason.tsx';
@@ -10,7 +11,7 @@ import { SpreadBar } from './spread-bar.tsx';
 import { VerdictMark, verdictWord } from './verdict-mark.tsx';
 
 export interface RemarksProps {
-  readonly findings: readonly Finding[];
+  readonly findings: readonly BriefFinding[];
   readonly pending: boolean;
   /** Bands are there; changes that might mend are still being tried. */
   readonly banded: boolean;
@@ -18,13 +19,13 @@ export interface RemarksProps {
   readonly progress?: { readonly done: number; readonly all: number } | undefined;
   readonly units: UnitSystem;
   readonly days: number;
-  readonly origins: OriginTexts;
+  readonly why: AskReason;
   readonly opened?: string | undefined;
   readonly onOpen: (finding: string | undefined) => void;
   /** The part that a remark is about, to point at it. */
-  readonly partOf: (finding: Finding) => string | undefined;
-  readonly onPoint: (finding: Finding) => void;
-  readonly onTry: (finding: Finding, tried: number, keep: boolean) => void;
+  readonly partOf: (finding: BriefFinding) => string | undefined;
+  readonly onPoint: (finding: BriefFinding) => void;
+  readonly onTry: (finding: BriefFinding, tried: number, keep: boolean) => void;
   readonly onStop: () => void;
   readonly onGoOn: () => void;
   readonly uncertain: readonly Uncertain[];
@@ -32,7 +33,7 @@ export interface RemarksProps {
   readonly seen?: string | undefined;
 }
 
-export function Remarks(props: RemarksProps) {
+export const Remarks = memo((props: RemarksProps) => {
   const { findings, uncertain, seen } = props;
   const { opening, first, rest } = useMemo(() => remarksOn(findings), [findings]);
   const [all, setAll] = useState(false);
@@ -59,7 +60,7 @@ export function Remarks(props: RemarksProps) {
       <EveryFinding {...props} />
     </section>
   );
-}
+});
 
 /** How far the spreads are. */
 function HowSure({ pending, banded, cut, progress, onStop, onGoOn }: RemarksProps) {
@@ -127,8 +128,8 @@ function RemarkItem({ remark, ...props }: RemarksProps & { readonly remark: Rema
   );
 }
 
-function Opened({ findings, ...props }: RemarksProps & { readonly findings: readonly Finding[] }) {
-  const { opened, onOpen, units, days, origins, onTry, onPoint } = props;
+function Opened({ findings, ...props }: RemarksProps & { readonly findings: readonly BriefFinding[] }) {
+  const { opened, onOpen, units, days, why, onTry, onPoint } = props;
   const finding = findings.find(({ id }) => id === opened) ?? findings[0]!;
   return (
     <>
@@ -152,23 +153,25 @@ function Opened({ findings, ...props }: RemarksProps & { readonly findings: read
           ))}
         </ul>
       )}
-      <Reason finding={finding} units={units} origins={origins} onTry={onTry} />
+      <Reason finding={finding} units={units} why={why} onTry={onTry} />
     </>
   );
 }
 
 /** Every number, by trade, for those who look for one. */
-function EveryFinding({ findings, units, days, origins, onTry, onPoint }: RemarksProps) {
+function EveryFinding({ findings, units, days, why, onTry, onPoint }: RemarksProps) {
   const [asked, setAsked] = useState<string | undefined>(undefined);
+  // Hundreds of lines, which are made only for those who unfold them.
+  const [open, setOpen] = useState(false);
   const byTrade = useMemo(() => {
-    const groups = new Map<string, Finding[]>();
+    const groups = new Map<string, BriefFinding[]>();
     for (const finding of findings) groups.set(finding.trade, [...(groups.get(finding.trade) ?? []), finding]);
     return groups;
   }, [findings]);
   return (
-    <details className="every">
+    <details className="every" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Every number, by trade</summary>
-      {[...byTrade].map(([trade, group]) => (
+      {[...(open ? byTrade : [])].map(([trade, group]) => (
         <details key={trade}>
           <summary>
             {trade} ({group.length})
@@ -193,7 +196,7 @@ function EveryFinding({ findings, units, days, origins, onTry, onPoint }: Remark
                     {[bandText(finding, units), limitText(finding, units)].filter((text) => text !== '').join('; ')}
                   </span>
                 </button>
-                {asked === finding.id && <Reason finding={finding} units={units} origins={origins} onTry={onTry} />}
+                {asked === finding.id && <Reason finding={finding} units={units} why={why} onTry={onTry} />}
               </li>
             ))}
           </ul>

@@ -1,12 +1,12 @@
 // A value against its limit, with its spread, on a small scale of its own.
 
-import { type Finding, formatQuantity, type KindName, type UnitSystem } from '@stillair/engine';
+import { type BriefFinding, formatQuantity, type KindName, type UnitSystem } from '@stillair/engine';
 
 const WIDTH = 200;
 const PAD = 8;
 
 /** What of a finding is drawn. */
-type Drawn = Pick<Finding, 'value' | 'limit' | 'p10' | 'p90' | 'logarithmic' | 'unit'>;
+type Drawn = Pick<BriefFinding, 'value' | 'limit' | 'p10' | 'p90' | 'logarithmic' | 'unit'>;
 
 export function SpreadBar({
   finding,

@@ -1,7 +1,7 @@
 // The sheet: the cabinet drawn to scale from one side, its air washed by temperature at the time of the cursor.
 
 import { type Cabinet, formatQuantity } from '@stillair/engine';
-import { useRef } from 'preact/compat';
+import { memo, useRef } from 'preact/compat';
 import { momentOf } from '../day/moment.ts';
 import { AirArrow } from './air-arrow.tsx';
 import { Dimensions } from './dimensions.tsx';
@@ -35,7 +35,7 @@ const MARGIN = 92;
 /** Pixels a metre below which words are shown only of the part that is pointed at. */
 const ROOM_FOR_WORDS = 170;
 
-export function Sheet(props: SheetProps) {
+export const Sheet = memo((props: SheetProps) => {
   const { cabinet, view, onPick } = props;
   const frame = useRef<HTMLDivElement>(null);
   const size = useSize(frame, { width: 820, height: 620 });
@@ -64,7 +64,7 @@ export function Sheet(props: SheetProps) {
       </svg>
     </div>
   );
-}
+});
 
 export const viewNames: Readonly<Record<FlatView, string>> = {
   front: 'seen from the front',

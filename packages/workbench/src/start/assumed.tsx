@@ -1,6 +1,6 @@
 // Which numbers are still assumed, and what each costs in certainty: its share in the spread of what fails or is tight.
 
-import type { Finding } from '@stillair/engine';
+import type { BriefFinding } from '@stillair/engine';
 import type { Uncertain } from '../engine/protocol.ts';
 
 export function Assumed({
@@ -8,7 +8,7 @@ export function Assumed({
   findings,
 }: {
   readonly uncertain: readonly Uncertain[];
-  readonly findings: readonly Finding[];
+  readonly findings: readonly BriefFinding[];
 }) {
   const open = uncertain.filter(({ why }) => why.startsWith('assumed'));
   const costs = costOf(findings);
@@ -32,7 +32,7 @@ export function Assumed({
   );
 }
 
-function costOf(findings: readonly Finding[]): ReadonlyMap<string, number> {
+function costOf(findings: readonly BriefFinding[]): ReadonlyMap<string, number> {
   const asked = findings.filter(
     ({ verdict, drivers }) => (verdict === 'fails' || verdict === 'tight') && drivers.length > 0,
   );
