@@ -114,7 +114,19 @@ const readers = [
     missing: () => !existsSync('/usr/bin/pdftotext') || !existsSync('/usr/lib/python3/dist-packages/ezdxf'),
     else: 'without them those tests are left out',
   },
+  {
+    what: 'tests of printed parts read 3MF with lib3mf and its XML schema with xmllint, STL with admesh',
+    packages: ['python3', 'lib3mf1', 'libxml2-utils', 'admesh'],
+    missing: () =>
+      !['/usr/bin/python3', '/usr/bin/xmllint', '/usr/bin/admesh'].every((path) => existsSync(path)) ||
+      !hasLibrary('lib3MF.so.1'),
+    else: 'without them those tests are left out',
+  },
 ];
+
+function hasLibrary(name) {
+  return listed('/usr/lib', false).some((folder) => existsSync(join('/usr/lib', folder, name)));
+}
 
 function bringReaders(say) {
   const missing = readers.filter((reader) => reader.missing());
@@ -156,8 +168,8 @@ function newest(folder, pattern) {
     .reduce((latest, path) => Math.max(latest, modified(join(folder, path))), modified(folder));
 }
 
-function listed(folder) {
-  return existsSync(folder) ? readdirSync(folder, { recursive: true, encoding: 'utf8' }) : [];
+function listed(folder, recursive = true) {
+  return existsSync(folder) ? readdirSync(folder, { recursive, encoding: 'utf8' }) : [];
 }
 
 function modified(path) {

@@ -73,17 +73,50 @@ function welded(
   const count = properties.length / each;
   const stands = Array.from({ length: count }, (_, at) => at);
   for (let at = 0; at < from.length; at += 1) stands[from[at]!] = to[at]!;
+  const places = Array.from({ length: count }, (_, at) =>
+    [0, 1, 2].map((axis) => rounded(properties[each * at + axis]!)),
+  );
+  return numbered(
+    places,
+    withoutShort(
+      places,
+      Array.from(triangles, (corner) => stands[corner]!),
+    ),
+  );
+}
+
+/** Edges that rounding has left without a length are drawn together, and with each the two triangles that it parted. */
+function withoutShort(places: readonly (readonly number[])[], corners: readonly number[]): readonly number[] {
+  const stands = places.map((_, at) => at);
+  const first = (at: number): number => (stands[at] === at ? at : first(stands[at]!));
+  const alike = (one: number, other: number): boolean =>
+    places[one]!.every((value, axis) => value === places[other]![axis]);
+  const edges = (at: number): readonly (readonly [number, number])[] => {
+    const [a, b, c] = [corners[at]!, corners[at + 1]!, corners[at + 2]!];
+    return [
+      [a, b],
+      [b, c],
+      [c, a],
+    ];
+  };
+  for (let at = 0; at < corners.length; at += 3)
+    for (const [one, other] of edges(at)) if (alike(one, other)) stands[first(one)] = first(other);
+  const kept: number[] = [];
+  for (let at = 0; at < corners.length; at += 3) {
+    const three = edges(at).map(([one]) => first(one));
+    if (new Set(three).size === 3) kept.push(...three);
+  }
+  return kept;
+}
+
+/** Corners in the order in which triangles name them, and no others. */
+function numbered(places: readonly (readonly number[])[], corners: readonly number[]): Mesh {
   const number = new Map<number, number>();
-  const places: number[] = [];
-  const indices = Uint32Array.from(triangles, (corner) => {
-    const at = stands[corner]!;
-    const known = number.get(at);
-    if (known !== undefined) return known;
-    number.set(at, number.size);
-    places.push(...[0, 1, 2].map((axis) => rounded(properties[each * at + axis]!)));
-    return number.size - 1;
-  });
-  return { vertices: Float64Array.from(places), triangles: indices };
+  for (const corner of corners) if (!number.has(corner)) number.set(corner, number.size);
+  return {
+    vertices: Float64Array.from([...number.keys()].flatMap((corner) => places[corner]!)),
+    triangles: Uint32Array.from(corners, (corner) => number.get(corner)!),
+  };
 }
 
 /** To a tenth of a micrometre: what a file says, and the same on every machine. */
