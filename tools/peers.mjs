@@ -1,5 +1,6 @@
 // npm run peers: our day's solver beside general-purpose ones. `--write` keeps the table in docs/bench-peers.md.
-// `coverage` asks instead whether intervals of a calibration hold the truth, into docs/bench-calibrate.md.
+// `coverage` asks instead whether intervals of a calibration hold the truth, into docs/bench-calibrate.md; `nesting` how many sheets
+// plans take against known optima, into docs/bench-nesting.md.
 // The peers need a C compiler, SUNDIALS and SciPy: installed here as root on Debian, otherwise it says what is missing.
 
 import { spawnSync } from 'node:child_process';
@@ -16,11 +17,12 @@ const needed = {
   'python3-yaml': () => answers('/usr/bin/python3', ['-c', 'import yaml']),
 };
 
-// Coverage of a calibration's intervals needs no peer.
-process.exitCode = process.argv.includes('coverage') ? (cover() ? 0 : 1) : install() && compare() ? 0 : 1;
+// These need no peer.
+const alone = ['coverage', 'nesting'].find((name) => process.argv.includes(name));
+process.exitCode = (alone === undefined ? install() && compare() : runAlone(alone)) ? 0 : 1;
 
-function cover() {
-  return ran(process.execPath, [join(root, 'bench/peers/coverage.mjs'), ...process.argv.slice(2)]);
+function runAlone(name) {
+  return ran(process.execPath, [join(root, `bench/peers/${name}.mjs`), ...process.argv.slice(2)]);
 }
 
 function install() {

@@ -291,6 +291,7 @@ export {
   type ThickBody,
 } from './semi-infinite.ts';
 export {
+  type LaidPart,
   partsInLength,
   type Sheet as CuttingSheet,
   type SheetCount,

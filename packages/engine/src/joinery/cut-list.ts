@@ -51,7 +51,8 @@ export function cutListOf(cabinet: Cabinet): CutList {
 /** A part's length lies along its grain; of those without one the longer way is its length. */
 function alongGrain({ u, v, grain }: BoardPart): SheetPart {
   const upright = grain === 'v' || (grain === 'none' && v > u);
-  return upright ? { length: v, width: u } : { length: u, width: v };
+  const size = upright ? { length: v, width: u } : { length: u, width: v };
+  return grain === 'none' ? { ...size, turned: true } : size;
 }
 
 /** The rim of each back, four edges from front to back for each skin, and three edges of each board between bays. */
@@ -64,7 +65,10 @@ function jointsOf({ costs, inside }: Cabinet, boards: readonly BoardPart[]): num
   }, 0);
 }
 
-/** Sheets of a lot; undefined for what is cut to size. */
+/**
+ * Sheets of a lot by the quick plan that every sample can afford; undefined for what is cut to size. The bench searches further
+ * (`lotPlans`) and never takes more of them.
+ */
 export function sheetsOf({ costs }: Cabinet, { board, parts }: BoardLot): SheetCount | undefined {
   const sheet = costs.sheets[board];
   if (sheet === undefined) return undefined;

@@ -1,6 +1,7 @@
 // A list of pieces cut out of as few sheets as can be: proven for short lists, by many tries for long ones.
 
 import { randomStream, shuffled } from '../random.ts';
+import { leastSheets } from './bound.ts';
 import { type Fronts, frontsOf, groupsOf, pairsOf } from './fronts.ts';
 import {
   type Area,
@@ -15,21 +16,24 @@ import {
   waste,
   ways,
 } from './piece.ts';
+import { inStrips } from './strips.ts';
 
 export interface NestingPlan {
   /** One region for each sheet. */
   readonly sheets: readonly Region[];
   /** Pieces that fit no sheet, by their place in the list. */
   readonly tooLarge: readonly number[];
-  /** No plan does with fewer: their area, or the search that found it. */
+  /** No plan does with fewer: the bound by rounded areas, or the search that found it. */
   readonly atLeast: number;
   /** Nothing but the largest piece of waste of the last sheet: what is worth keeping. */
   readonly offcut: Area | undefined;
 }
 
-/** Beyond so many pairs of choices the exact search would take seconds. */
-const MOST_PAIRS = 250_000;
+/** Beyond so many pairs of choices, those of a dozen boards, the exact search would take seconds. */
+const MOST_PAIRS = 600_000;
+/** Tries by luck: always, and for as long as nothing shows that fewer sheets would not do and the list is too long for the exact search. */
 const TRIES = 120;
+const MOST_TRIES = 1200;
 
 export function nest(pieces: readonly Piece[], stock: Stock, seed = 1): NestingPlan {
   const tooLarge = pieces.flatMap((piece, at) =>
@@ -37,11 +41,10 @@ export function nest(pieces: readonly Piece[], stock: Stock, seed = 1): NestingP
   );
   const fitting = pieces.flatMap((piece, at) => (tooLarge.includes(at) ? [] : [{ piece, at }]));
   const list = fitting.map(({ piece }) => piece);
-  const bound = Math.ceil(
-    list.reduce((sum, { length, width }) => sum + length * width, 0) / (stock.length * stock.width) - 1e-9,
-  );
-  const tried = list.length === 0 ? [] : bestTry(list, stock, seed);
-  const proven = tried.length > bound && pairsOf(groupsOf(list)) <= MOST_PAIRS ? fewest(list, stock) : undefined;
+  const bound = leastSheets(list, stock);
+  const isShort = pairsOf(groupsOf(list)) <= MOST_PAIRS;
+  const tried = list.length === 0 ? [] : bestTry(list, stock, seed, isShort ? Infinity : bound);
+  const proven = tried.length > bound && isShort ? fewest(list, stock) : undefined;
   const sheets = proven !== undefined && proven.length < tried.length ? proven : tried;
   return {
     sheets: sheets.map((sheet) => renamed(sheet, fitting)),
@@ -114,12 +117,11 @@ const orders: readonly Order[] = [
 const splits = ['shorter left', 'longer left', 'across', 'along'] as const;
 type Split = (typeof splits)[number];
 
-/** Many orders and ways of splitting: the fewest sheets, then the largest off-cut, then the fewest cuts. */
-function bestTry(pieces: readonly Piece[], stock: Stock, seed: number): readonly Region[] {
+/** Many orders and ways of splitting: the fewest sheets, then the largest off-cut, then the fewest cuts. Goes on while above `enough`. */
+function bestTry(pieces: readonly Piece[], stock: Stock, seed: number, enough: number): readonly Region[] {
   const random = randomStream(seed);
   let best: { sheets: readonly Region[]; offcut: number; cuts: number } | undefined;
-  const consider = (order: readonly number[], split: Split): void => {
-    const sheets = inTurn(pieces, order, split, stock);
+  const consider = (sheets: readonly Region[]): void => {
     const left = offcutOf(sheets.at(-1));
     const offcut = left === undefined ? 0 : left.length * left.width;
     const cuts = sheets.reduce((sum, sheet) => sum + cutsOf(sheet).length, 0);
@@ -131,20 +133,19 @@ function bestTry(pieces: readonly Piece[], stock: Stock, seed: number): readonly
     if (better) best = { sheets, offcut, cuts };
   };
   const places = pieces.map((_, at) => at);
+  // The plan that the bill counts by is tried too: no plan of the bench takes more sheets.
+  consider(inStrips(pieces, stock));
   for (const order of orders)
-    for (const split of splits)
-      consider(
-        [...places].sort((a, b) => order(pieces[a]!, pieces[b]!) || a - b),
-        split,
-      );
-  for (let turn = 0; turn < TRIES; turn++) {
+    for (const split of splits) {
+      const sorted = [...places].sort((a, b) => order(pieces[a]!, pieces[b]!) || a - b);
+      consider(inTurn(pieces, sorted, split, stock));
+    }
+  for (let turn = 0; turn < TRIES || (turn < MOST_TRIES && best!.sheets.length > enough); turn++) {
     // Sorted by size, with luck: pure luck would put small pieces first.
     const luck = shuffled(pieces.length, random);
     const weight = places.map((at) => pieces[at]!.length * pieces[at]!.width * (0.6 + 0.8 * random()));
-    consider(
-      [...luck].sort((a, b) => weight[b]! - weight[a]!),
-      splits[turn % splits.length]!,
-    );
+    const order = [...luck].sort((a, b) => weight[b]! - weight[a]!);
+    consider(inTurn(pieces, order, splits[turn % splits.length]!, stock));
   }
   return best!.sheets;
 }

@@ -1,8 +1,9 @@
 // Everything that is bought, by kind: how many, what it costs, and where in the cabinet it goes.
 
 import type { Cabinet, PathPart } from '../../cabinet/cabinet.ts';
-import { cutListOf, sheetsOf } from '../../joinery/cut-list.ts';
+import { cutListOf } from '../../joinery/cut-list.ts';
 import { formatQuantity, type UnitSystem } from '../../units/format.ts';
+import { lotPlans } from '../joinery/sheet-plans.ts';
 
 export interface Thing {
   readonly what: string;
@@ -32,16 +33,20 @@ function boards(cabinet: Cabinet, units: UnitSystem): Thing[] {
     return [
       { what: 'carcass, as it is bought', count: 1, where: [], price: costs.carcass, parts: [], group: 'boards' },
     ];
+  // The same plans as on the sheets that are taken to the saw.
+  const plans = lotPlans(cabinet);
   return cutListOf(cabinet).lots.map((lot): Thing => {
     const sheet = costs.sheets[lot.board];
-    const count = sheetsOf(cabinet, lot);
+    const plan = plans.find(
+      ({ lot: { board, thickness } }) => board === lot.board && thickness === lot.thickness,
+    )?.plan;
     const perArea = costs.boards[lot.board];
-    const whole = sheet !== undefined && count !== undefined && count.tooLarge.length === 0;
-    const area = whole ? count.planned * sheet[0] * sheet[1] : lot.area;
+    const whole = sheet !== undefined && plan !== undefined && plan.tooLarge.length === 0;
+    const area = whole ? plan.sheets.length * sheet[0] * sheet[1] : lot.area;
     const size = (length: number): string => formatQuantity('length', length, units);
     return {
       what: `${lot.board} ${formatQuantity('length', lot.thickness, units)}${whole ? `, sheets of ${size(sheet[0])} x ${size(sheet[1])}` : `, cut to size: ${formatQuantity('area', area, units)}`}`,
-      count: whole ? count.planned : lot.parts.length,
+      count: whole ? plan.sheets.length : lot.parts.length,
       where: [`${lot.parts.length} parts of the cut list`],
       ...(perArea === undefined ? {} : { price: { low: perArea.low * area, high: perArea.high * area } }),
       parts: [],

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readCabinet } from '../../cabinet/read-cabinet.ts';
 import { constructionOf } from '../../joinery/construction.ts';
+import { sheetsOf } from '../../joinery/cut-list.ts';
+import { thingsToBuy } from '../buying/things.ts';
 import { drawingArea, type FormatName, formats, marksOf, type Page } from '../frame/page.ts';
 import { textWidth } from '../frame/text-width.ts';
 import type { Angle, Paper, PaperInput } from '../paper.ts';
@@ -83,6 +85,20 @@ describe('the joiner’s papers', () => {
       for (const { shape } of part.cuts)
         for (const place of shape.kind === 'round' ? shape.at : [...shape.from, ...shape.to])
           if (place > 1e-4) expect(said, `${part.name}: ${place}`).toContain(mm(place));
+    }
+  });
+
+  it('exact: the buying list counts the sheets that the sheets paper draws, and the bill of check as many or one more', () => {
+    for (const machines of [1, 2, 3, 4]) {
+      const { cabinet } = inputOf(machines).source;
+      const list = thingsToBuy(cabinet, 'metric').filter(({ what }) => what.includes(', sheets of'));
+      const plans = lotPlans(cabinet);
+      expect(list.map(({ count }) => count)).toEqual(plans.map(({ plan: { sheets } }) => sheets.length));
+      for (const { lot, plan } of plans) {
+        const { planned, atLeast } = sheetsOf(cabinet, lot)!;
+        expect([0, 1]).toContain(planned - plan.sheets.length);
+        expect(plan.atLeast).toBeGreaterThanOrEqual(atLeast);
+      }
     }
   });
 

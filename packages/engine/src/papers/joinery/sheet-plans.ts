@@ -26,11 +26,7 @@ export function lotPlans(cabinet: Cabinet): readonly LotPlan[] {
     const sheet = sheets[lot.board];
     if (sheet === undefined) return [];
     const stock = { length: sheet[0] - 2 * trim, width: sheet[1] - 2 * trim, kerf };
-    const pieces = lot.parts.map(({ length, width, part }) => ({
-      length,
-      width,
-      turned: turned || part.grain === 'none',
-    }));
+    const pieces = lot.parts.map(({ length, width, turned: bare }) => ({ length, width, turned: bare ?? turned }));
     return [{ lot, sheet, stock, plan: nest(pieces, stock) }];
   });
 }

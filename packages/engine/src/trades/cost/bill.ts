@@ -120,7 +120,7 @@ function total(cabinet: Cabinet, list: CutList, seconds: number): Measure {
         {
           text:
             costs.carcass === undefined
-              ? 'boards, whole sheets where they come in sheets: no waste is added to them'
+              ? 'boards, whole sheets where they come in sheets (estimated): no waste is added to them'
               : 'carcass as it is bought',
           value: carcass,
           unit: 'money',
@@ -181,11 +181,12 @@ function sheetMeasures(cabinet: Cabinet, { lots }: CutList): Measure[] {
       better: 'lower',
     } as const;
     const large = count.tooLarge.map((at) => lot.parts[at]!);
+    const mayTurn = cabinet.costs.turned || large.every(({ turned }) => turned === true);
     if (large.length > 0)
       return [
         {
           ...shared,
-          missing: `${large.map(({ of, length: l, width: w }) => `${of} of ${formatQuantity('length', l)} x ${formatQuantity('length', w)}`).join(', ')} fits no sheet of ${formatQuantity('length', length)} x ${formatQuantity('length', width)}${cabinet.costs.turned ? '' : ' with its grain along'}: give costs.sheets.${lot.board}${cabinet.costs.turned ? ', or join it' : ', or costs.turned: yes'}`,
+          missing: `${large.map(({ of, length: l, width: w }) => `${of} of ${formatQuantity('length', l)} x ${formatQuantity('length', w)}`).join(', ')} fits no sheet of ${formatQuantity('length', length)} x ${formatQuantity('length', width)}${mayTurn ? '' : ' with its grain along'}: give costs.sheets.${lot.board}${mayTurn ? ', or join it' : ', or costs.turned: yes'}`,
           steps: [],
         },
       ];
@@ -204,18 +205,19 @@ function sheetMeasures(cabinet: Cabinet, { lots }: CutList): Measure[] {
               inputs: [`costs.sheets.${lot.board}`],
             },
             {
-              text: 'a plan of rips from end to end and crosscuts, kerf and trimmed edges counted',
+              text: 'estimated by a quick plan of strips from edge to edge and crosscuts, kerf and trimmed edges counted; the sheets and the buying list of papers search further, and may need one fewer',
               value: count.planned,
               unit: 'number',
               formula: 'parts in a length: n = ⌊(L + k)/(p + k)⌋',
-              source: 'first fit by decreasing width (Coffman, Garey, Johnson, Tarjan 1980); a better plan may exist',
+              source: 'best fit by decreasing width, after Coffman, Garey, Johnson, Tarjan 1980',
               inputs: ['costs.kerf', 'costs.trim'],
             },
             { text: 'of the sheets bought, this much becomes parts', value: count.yield, unit: 'share' },
             {
-              text: cabinet.costs.turned
-                ? 'parts may be turned'
-                : 'parts lie along the grain; costs.turned: yes lets them be turned',
+              text:
+                cabinet.costs.turned || lot.parts.every(({ turned }) => turned === true)
+                  ? 'parts may be turned'
+                  : 'parts lie along the grain; costs.turned: yes lets them be turned',
             },
             {
               text: 'sizes as with butt joints, tops and bottoms over the sides, backs over all; rebates and housings add to them',
