@@ -1,5 +1,5 @@
-// Running dimensions from one datum: ISO 129-1, superimposed. One line with a circle at its origin, an arrow at each value, and the
-// value written beside its extension line so that it is read from below or from the right; values that would collide move apart.
+// Running dimensions from one datum: ISO 129-1, superimposed. One line with a circle and a 0 at its origin, an arrow at each value (a point
+// where there is no room for one), and the value written beside its extension line so that it is read from below or from the right; values that would collide move apart.
 
 import { circle, line, type Mark, outline, type Point, text } from '../frame/mark.ts';
 import { labelPlaces } from '../label-places.ts';
@@ -9,6 +9,9 @@ const FIGURES = 2.5;
 /** Least distance of two values, mm. */
 const APART = 3;
 const ARROW = { length: 2.2, half: 0.4 } as const;
+/** Radius of the circle at the origin, and of a point in place of an arrow. */
+const ORIGIN = 0.9;
+const POINT = 0.35;
 
 export interface Stop {
   /** Along the dimension line, mm on the paper. */
@@ -46,8 +49,9 @@ function drawn(
 ): readonly Mark[] {
   if (stops.length === 0) return [];
   const sign = Math.sign(beyond);
+  const told: readonly Stop[] = [{ at: origin, words: '0' }, ...stops];
   const places = labelPlaces(
-    stops.map((stop) => stop.at),
+    told.map((stop) => stop.at),
     APART,
     low,
     high,
@@ -57,15 +61,14 @@ function drawn(
   const value = across + beyond;
   return [
     line('thin', at(furthest[0], across), at(furthest[1], across)),
-    circle(at(origin, across), 0.9, 'thin', 'paper'),
-    ...stops.flatMap(({ at: along, words }, index): Mark[] => {
+    circle(at(origin, across), ORIGIN, 'thin', 'paper'),
+    ...told.flatMap(({ at: along, words }, index): Mark[] => {
       const place = places[index]!;
-      const towards = Math.sign(along - origin);
       // Read from the right, text that goes upwards on the paper stands left of its base line.
       const middle = place + FIGURES * 0.36;
       return [
         line('thin', at(along, from + sign), at(along, across + sign * 0.8), at(place, value - sign * 0.6)),
-        ...(towards === 0 ? [] : [arrow(along, across, towards, at)]),
+        ...arrow(origin, along, across, at),
         text(at(middle, value), words, FIGURES, {
           align: (turn === 0) === sign > 0 ? 'left' : 'right',
           ...(turn === 0 ? {} : { turn }),
@@ -75,9 +78,17 @@ function drawn(
   ];
 }
 
-function arrow(along: number, across: number, towards: number, at: (along: number, across: number) => Point): Mark {
+function arrow(
+  origin: number,
+  along: number,
+  across: number,
+  at: (along: number, across: number) => Point,
+): readonly Mark[] {
+  const towards = Math.sign(along - origin);
+  if (towards === 0) return [];
+  if (Math.abs(along - origin) < ARROW.length + ORIGIN) return [circle(at(along, across), POINT, 'thin', 'ink')];
   const back = along - towards * ARROW.length;
-  return outline([at(along, across), at(back, across - ARROW.half), at(back, across + ARROW.half)], 'thin', 'ink');
+  return [outline([at(along, across), at(back, across - ARROW.half), at(back, across + ARROW.half)], 'thin', 'ink')];
 }
 
 /** Places that matter, each once, in order. */

@@ -82,6 +82,14 @@ describe('the flow of a written sheet', () => {
     const sheets = flow([filler, { kind: 'heading', text: 'Doors' }, { kind: 'text', text: 'open' }], area);
     expect(sheets.map((items) => wordsOf(items))).toEqual([[], ['Doors', 'open']]);
   });
+
+  it('exact: a short list is not parted, so that no place to sign stands alone', () => {
+    const filler: Block = { kind: 'picture', width: 10, height: area.height - 22, says: 'a picture', marks: [] };
+    const items = ['earth', 'fuses', 'signature'];
+    const sheets = flow([filler, { kind: 'heading', text: 'Checked' }, { kind: 'list', items, sign: 'box' }], area);
+    const words = sheets.map((each) => wordsOf(each).filter((word) => word !== '☐'));
+    expect(words).toEqual([[], ['Checked', ...items]]);
+  });
 });
 
 describe('broken lines', () => {

@@ -13,6 +13,8 @@ const SMALL = 2.5;
 export const HEADING = 4;
 /** Distance of lines, of their size. */
 const LEADING = 1.38;
+/** A list of so many points at most is kept together. */
+const SHORT = 6;
 
 /** Something that stays together on a sheet: an item with its height, drawn from y = 0. */
 export interface Piece {
@@ -42,9 +44,12 @@ export function flow(blocks: readonly Block[], area: Area): readonly (readonly I
       continue;
     }
     const next = blocks[at + 1];
-    for (const piece of piecesOf(block, area)) {
+    const pieces = piecesOf(block, area);
+    for (const [index, piece] of pieces.entries()) {
       const gap = y === 0 ? 0 : piece.before;
-      const kept = piece.withNext && next !== undefined ? firstHeight(next, area) : 0;
+      // What belongs together is not parted: a heading and what follows, and the points of a short list.
+      const own = block.kind === 'list' && index === 0 && isShort(pieces, area) ? heightOf(pieces.slice(1)) : 0;
+      const kept = piece.withNext && next !== undefined ? firstHeight(next, area) : own;
       if (y + gap + piece.height + kept > area.height && y > 0) turn();
       const top = y === 0 ? 0 : y + piece.before;
       sheets.at(-1)!.push(piece.item(area.x, area.y + top));
@@ -57,8 +62,19 @@ export function flow(blocks: readonly Block[], area: Area): readonly (readonly I
 /** What a heading wants to have below it on its sheet. */
 function firstHeight(block: Block, area: Area): number {
   if (block.kind === 'picture') return Math.min(block.height + 4, area.height / 2);
+  if (block.kind === 'list') {
+    const pieces = piecesOf(block, area);
+    return heightOf(isShort(pieces, area) ? pieces : pieces.slice(0, 1));
+  }
   return block.kind === 'table' ? 18 : 3 * BODY * LEADING;
 }
+
+/** A list that is not parted between sheets. */
+const isShort = (pieces: readonly Piece[], area: Area): boolean =>
+  pieces.length <= SHORT && heightOf(pieces) <= area.height / 3;
+
+const heightOf = (pieces: readonly Piece[]): number =>
+  pieces.reduce((sum, { height, before }) => sum + before + height, 0);
 
 function piecesOf(block: Exclude<Block, { kind: 'new sheet' | 'table' }>, area: Area): readonly Piece[] {
   switch (block.kind) {

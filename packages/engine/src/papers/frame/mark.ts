@@ -18,8 +18,10 @@ export type LineKind =
   | 'centre'
   /** What stands beside and is no part of it: machines, walls. */
   | 'beside'
-  /** Where a section is cut. */
-  | 'cut';
+  /** Where a saw parts a sheet. */
+  | 'cut'
+  /** What moves together, in symbols too small for the dashes of drawings. */
+  | 'link';
 
 export interface LineLook {
   readonly width: number;
@@ -36,6 +38,7 @@ export const lineLooks: Readonly<Record<LineKind, LineLook>> = {
   centre: { width: 0.18, dashes: [4.32, 0.54, 0.09, 0.54] },
   beside: { width: 0.18, dashes: [4.32, 0.54, 0.09, 0.54, 0.09, 0.54] },
   cut: { width: 0.35, dashes: [8.4, 1.05, 0.18, 1.05] },
+  link: { width: 0.18, dashes: [0.7, 0.35] },
 };
 
 /** `shade` is a light grey that still copies as white. */

@@ -82,11 +82,28 @@ function basis(paper: Paper, content: PaperContent, origins: Origins): readonly 
   ];
 }
 
-/** Numbers below these paths that nobody gave, each with the reason for its value. */
+/** Numbers below these paths that nobody gave, each with the reason for its value; those of one reason together. */
 function assumedOf(origins: Origins, rests: readonly string[]): readonly string[] {
-  return [...origins].flatMap(([path, origin]) =>
-    origin.kind === 'assumed' && rests.some((beginning) => path === beginning || path.startsWith(`${beginning}.`))
-      ? [`${inputLabel(path)}, assumed: ${origin.why}`]
-      : [],
-  );
+  const labels = new Map<string, string[]>();
+  for (const [path, origin] of origins)
+    if (origin.kind === 'assumed' && rests.some((beginning) => path === beginning || path.startsWith(`${beginning}.`)))
+      labels.set(origin.why, [...(labels.get(origin.why) ?? []), inputLabel(path)]);
+  return [...labels].map(([why, of]) => `${listed(of)}, assumed: ${why}`);
+}
+
+/**
+ * Labels of which only the last word differs are told once, with their last words.
+ *
+ * @example Two axles and a kerf
+ * ```ts
+ * listed(['axle of gable', 'axle of ridge', 'kerf']); // => axle of gable, ridge; kerf
+ * ```
+ */
+export function listed(labels: readonly string[]): string {
+  const heads = new Map<string, string[]>();
+  for (const label of labels) {
+    const at = label.lastIndexOf(' ') + 1;
+    heads.set(label.slice(0, at), [...(heads.get(label.slice(0, at)) ?? []), label.slice(at)]);
+  }
+  return [...heads].map(([head, tails]) => `${head}${tails.join(', ')}`).join('; ');
 }

@@ -10,7 +10,7 @@ import { standingIn } from '../../trades/standing-machines.ts';
 import { distinct, level, upright } from '../drawing/dimension.ts';
 import { drawingScale } from '../drawing/scale.ts';
 import { across, down, type Frame, ghost, rectangle, type Seen, seen, type View, views } from '../drawing/view.ts';
-import { circle, box as frameBox, line, type Mark, text } from '../frame/mark.ts';
+import { circle, box as frameBox, line, type Mark, outline, text } from '../frame/mark.ts';
 import { type Area, drawingArea } from '../frame/page.ts';
 import type { Angle, Paper, Part } from '../paper.ts';
 import { JOINERS_CAUTIONS, mm } from './words.ts';
@@ -282,10 +282,7 @@ function openSheet(cabinet: Cabinet, { boards }: Construction, area: Area, angle
     ...seen(front.frame, [...standing.map(boardSeen), ...feetOf(cabinet, hull)]),
     ...machines.map(({ place }) => ghost(front.frame, place, 'beside')),
     ...names(machines, front.frame),
-    line('cut', [line0, front.top - 2], [line0, front.top + 8]),
-    line('cut', [line0, front.top + front.height - 8], [line0, front.top + front.height + 2]),
-    text([line0 + 1, front.top - 1], 'A', 3.4, { bold: true }),
-    text([line0 + 1, front.top + front.height + 4], 'A', 3.4, { bold: true }),
+    ...cuttingLine(line0, front),
     ...seen(section.frame, [
       ...boards
         .filter((board) => beyond(board) && !crossed(board))
@@ -298,7 +295,7 @@ function openSheet(cabinet: Cabinet, { boards }: Construction, area: Area, angle
     }),
     ...inSection(machines, cut).map(({ place }) => ghost(section.frame, place, 'beside')),
     ...title(front, 'from the front, without doors', 7),
-    ...title(section, 'section A-A, seen from the left', 7),
+    ...title(section, 'section A-A, from the left', 7),
     ...dimensions(front, hull, cabinet, angle === 'first' ? ['x', 'z'] : ['x'], area, feet),
     ...dimensions(section, hull, cabinet, angle === 'first' ? ['y'] : ['y', 'z'], area, feet),
   ];
@@ -309,6 +306,28 @@ function openSheet(cabinet: Cabinet, { boards }: Construction, area: Area, angle
     says: `The cabinet without its doors, and cut through the middle of its width, with ${Object.keys(cabinet.machines).length} machines in every position that they take`,
     marks,
   };
+}
+
+/** Where the section is cut: the wide ends of its line, and arrows the way one looks (ISO 128-3, from memory); between them stand names. */
+function cuttingLine(x: number, { top, height }: Placed): readonly Mark[] {
+  const ends = [
+    { outer: top - 3, inner: top + 3, words: top - 4 },
+    { outer: top + height + 3, inner: top + height - 3, words: top + height + 6.5 },
+  ];
+  return ends.flatMap(({ outer, inner, words }): Mark[] => [
+    line('outline', [x, outer], [x, inner]),
+    line('outline', [x, outer], [x + 5, outer]),
+    outline(
+      [
+        [x + 7.2, outer],
+        [x + 5, outer - 0.6],
+        [x + 5, outer + 0.6],
+      ],
+      'thin',
+      'ink',
+    ),
+    text([x - 3.4, words], 'A', 3.4, { bold: true }),
+  ]);
 }
 
 /** Machines that the section goes through; where it goes through none, those that stand beyond it. */

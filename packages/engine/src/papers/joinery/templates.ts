@@ -16,8 +16,8 @@ const TILE = { width: 150, height: 148, overlap: 10 } as const;
 /** Holes nearer than this share a template, m; a larger opening is marked with rule and square. */
 const TOGETHER = 0.12;
 const LARGEST = 0.4;
-/** Board that is shown round the holes; an edge that is nearer than `EDGE` is shown too, m. */
-const ROUND = 0.012;
+/** Board that is shown round the holes (a hole of 125 mm just goes on one sheet); an edge that is nearer than `EDGE` is shown too, m. */
+const ROUND = 0.011;
 const EDGE = 0.06;
 const SQUARE = 50;
 

@@ -83,14 +83,18 @@ function others({ machines, power, protection }: Cabinet, units: UnitSystem): Bl
       chamber === undefined || chamber.heater === 0
         ? []
         : [
-            `chamber of ${id}: holds ${degrees(chamber.heaterSet)} with ${formatQuantity('power', chamber.heater, units)}`,
+            `chamber of ${id}: holds ${degrees(chamber.heaterSet)} with ${formatQuantity('power', chamber.heater, units)}; works when its own thermometer comes to that and stays, and an energy meter shows the heater come and go`,
           ],
     ),
     power.stagger > 0
-      ? `machines heat one after another, ${formatDuration(power.stagger)} apart: start them so, or let the lock do it`
+      ? `machines heat one after another, ${formatDuration(power.stagger)} apart: start them so, or let the lock do it; works when an energy meter shows one rise after another, never two at once`
       : 'nothing keeps machines from heating together (power.stagger)',
     ...Object.entries(protection.chain ?? {}).flatMap(([id, { what, opensAt }]) =>
-      opensAt === undefined ? [] : [`${id} (${what}) opens at ${degrees(opensAt)}: read it off the part itself`],
+      opensAt === undefined
+        ? []
+        : [
+            `${id} (${what}) opens at ${degrees(opensAt)}: read it off the part itself; it is never warmed to try it: a qualified person opens its wire, and the load must go off`,
+          ],
     ),
   ];
   return [heading('Besides'), list(told, 'box')];

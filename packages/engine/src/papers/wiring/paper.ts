@@ -1,11 +1,13 @@
 // The wiring sheet: single-line diagram, sockets, wires, cut-off chain. It adds up and warns; it is no permit to work on the mains.
 
+import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { type Block, heading, list, paragraph } from '../frame/block.ts';
 import { drawingArea } from '../frame/page.ts';
 import type { Paper, PaperContent } from '../paper.ts';
 import { chainDiagram } from './chain-diagram.ts';
 import { diagram } from './diagram.ts';
 import { socketPlan, type Told, truthTable, wireTable } from './tables.ts';
+import { inNoStrip } from './tree.ts';
 
 export const wiring: Paper = {
   id: 'wiring',
@@ -37,9 +39,19 @@ export const wiring: Paper = {
         ),
       ),
       rests: ['power'],
+      assumes: looseWords(cabinet),
     };
   },
 };
+
+function looseWords(cabinet: Cabinet): readonly string[] {
+  const loose = inNoStrip(cabinet);
+  return loose.length === 0
+    ? []
+    : [
+        `${loose.join(', ')}: in no strip and behind no supply of the file, so drawn as if each had a socket of the circuit of its own; say which with feeds: of power.strips or power.supplies`,
+      ];
+}
 
 const unique = (words: readonly string[]): readonly string[] => [...new Set(words)];
 

@@ -4,6 +4,9 @@ import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { WALL } from '../../cabinet/power.ts';
 import { fansIn } from '../../trades/plant.ts';
 
+/** A blank at which no line is broken. */
+const JOINED = '\u00a0';
+
 export type SymbolName = 'strip' | 'machine' | 'supply' | 'fuse' | 'fan' | 'lamp' | 'heater' | 'other';
 
 export interface TreeNode {
@@ -16,18 +19,28 @@ export interface TreeNode {
 
 /** Strips in the wall, whatever is in no strip, and all that hangs on them. */
 export function wiringTree(cabinet: Cabinet): readonly TreeNode[] {
-  const { strips, supplies } = cabinet.power;
-  const fed = new Set(Object.values(strips).flatMap(({ feeds }) => feeds));
-  const inSupply = new Set(Object.values(supplies).flatMap(({ feeds }) => feeds));
-  const loose = [...Object.keys(cabinet.machines), ...Object.keys(supplies), ...Object.keys(cabinet.heats)].filter(
-    (user) => !fed.has(user) && !inSupply.has(user),
-  );
+  const { strips } = cabinet.power;
   return [
     ...Object.keys(strips)
       .filter((id) => strips[id]!.from === WALL)
       .map((id) => stripNode(cabinet, id, [])),
-    ...loose.map((user) => userNode(cabinet, user)),
+    ...inNoStrip(cabinet).map((user) =>
+      cabinet.paths[user] === undefined
+        ? userNode(cabinet, user)
+        : loadNode(cabinet, user, 'what feeds it is not said'),
+    ),
   ];
+}
+
+/** What the file puts into no strip and behind no supply or wire. */
+export function inNoStrip({ machines, heats, paths, power: { strips, supplies, wires } }: Cabinet): readonly string[] {
+  const fed = new Set(
+    [...Object.values(strips), ...Object.values(supplies), ...Object.values(wires)].flatMap(({ feeds }) => feeds),
+  );
+  const blown = Object.keys(paths).filter((id) => fansIn(paths[id]!).length > 0);
+  return [...Object.keys(machines), ...Object.keys(supplies), ...Object.keys(heats), ...blown].filter(
+    (user) => !fed.has(user),
+  );
 }
 
 function stripNode(cabinet: Cabinet, id: string, above: readonly string[]): TreeNode {
@@ -64,7 +77,8 @@ function userNode(cabinet: Cabinet, user: string): TreeNode {
         ([id, wire]): TreeNode => ({
           symbol: 'fuse',
           label: wire.fuse === undefined ? 'NO FUSE SAID' : `${wire.fuse} A`,
-          line: `${id}: ${sectionText(wire)}, ${(wire.length).toFixed(1)} m`,
+          // A number stays with its unit.
+          line: `${id}: ${`${sectionText(wire)},`.replace(' ', JOINED)} ${wire.length.toFixed(1)}${JOINED}m`,
           children: wire.feeds.map((load) => loadNode(cabinet, load, '')),
         }),
       ),
