@@ -103,6 +103,23 @@ describe('where it went', () => {
     expect((openPaths + deposited) / (1e8 * 86400)).toBeCloseTo(1, 9);
   });
 
+  it('exact: air that wind drives in from outdoors and on into the room carries nothing of what was given off', () => {
+    const cabinet = withPaths({
+      intake: pathByHand('room', 'lower', 0.1, [hole(0.1)]),
+      out: pathByHand('lower', 'outdoors', 0.75, [hole(0.1), exhaustFan({ kind: 'never' })]),
+    });
+    const backward = { intake: -0.004, out: -0.004 };
+    const through = (lower: number): number =>
+      intoRoom(
+        waysOf(
+          runByHand({ cabinet, flows: backward, concentrations: { particles: { lower, outdoors: 8e9, room: 3e9 } } }),
+          'particles',
+        ),
+      );
+    expect(through(8e9)).toBe(0);
+    expect(through(1.008e12) / ((0.004 / REFERENCE) * daily)).toBeCloseTo(1, 6);
+  });
+
   it('property: says that an unfiltered box only delays', () => {
     const bare = withPaths({ out: pathByHand('lower', 'room', 0.75, [hole(0.1)]) });
     const texts = measureOf(runByHand({ cabinet: bare }), 'reaches-room-particles').steps.map(({ text }) => text);

@@ -1,5 +1,5 @@
 // Where everything went that the day's jobs gave off: by which way into the room, outdoors, into filters, onto surfaces.
-// Room air that only passes through is not counted: what leaves is reckoned above the room's own level.
+// Air that only passes through is not counted: what leaves is reckoned above the level of the air that enters.
 
 import type { AirPath } from '../../network/network.ts';
 import { levelOf, massFlow } from '../air-ways.ts';
@@ -7,6 +7,7 @@ import { columnIn, courseFrom, courseOf, integralOf } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { type ProductWeights, weighted } from '../product-weights.ts';
+import { type Level, levelOfEntering } from './entering.ts';
 import { outletsOf } from './outlets.ts';
 
 export interface Ways {
@@ -26,12 +27,6 @@ export function intoRoom({ filteredExhaust, openPaths, leaksFansOn, leaksFansOff
   return filteredExhaust + openPaths + leaksFansOn + leaksFansOff + doors;
 }
 
-/** Units per m³ by which a zone's air lies above the room's, and its slope per second. */
-interface Above {
-  readonly values: Float64Array;
-  readonly slopes: Float64Array;
-}
-
 export function waysOf(run: DayRun, contaminant: string): Ways {
   const { network, times } = run.record;
   const { inside, plain, cleaning, turned, within, always } = outletsOf(run);
@@ -46,13 +41,14 @@ export function waysOf(run: DayRun, contaminant: string): Ways {
     caught: 0,
     deposited: 0,
   };
-  const above = keptWith(run.record, 'above room:', () => ({
+  const entering = levelOfEntering(run, contaminant);
+  const above = keptWith(run.record, 'above entering:', () => ({
     values: new Float64Array(times.length),
     slopes: new Float64Array(times.length),
   }));
   for (const { name: here, volume } of network.zones) {
     if (!inside.has(here)) continue;
-    putAboveRoom(run, contaminant, here, above);
+    putAbove(run, contaminant, here, entering, above);
     const carried = (weights: ProductWeights): number => weighted(weights, above.values, above.slopes);
     for (const { zone, way, weights } of plain) if (zone === here) ways[way] += carried(weights);
     for (const { zone, path, outdoors, weights } of cleaning) {
@@ -73,39 +69,42 @@ export function waysOf(run: DayRun, contaminant: string): Ways {
   for (const { name } of network.recirculations) ways.caught += carbonCaught(run, name, contaminant);
   for (const path of within) {
     const removed = path.filterEfficiency[contaminant] ?? 0;
-    if (removed > 0) ways.caught += removed * eitherWay(run, path, contaminant);
+    if (removed > 0) ways.caught += removed * eitherWay(run, path, contaminant, entering);
     ways.caught += carbonCaught(run, path.name, contaminant);
   }
   return ways;
 }
 
-/** Written into the arrays given: thousands of runs ask for dozens of these. */
-function putAboveRoom(
-  { record, assembly }: DayRun,
+/**
+ * Units per m³ by which a zone's air lies above the air that enters, and its slope per second. Written into the arrays given: thousands of
+ * runs ask for dozens of these.
+ */
+function putAbove(
+  { record }: DayRun,
   contaminant: string,
   zone: string,
-  { values, slopes }: Above,
+  entering: Level,
+  { values, slopes }: Level,
 ): void {
   const table = record.concentrations[contaminant]!;
   const { values: levels, names } = table;
   const rates = record.concentrationSlopes?.[contaminant]?.values;
-  let [inner, room] = [columnIn(table, zone), columnIn(table, assembly.room)];
-  for (let row = 0; row < values.length; row += 1, inner += names.length, room += names.length) {
-    const above = levels[inner]! - levels[room]!;
+  for (let row = 0, inner = columnIn(table, zone); row < values.length; row += 1, inner += names.length) {
+    const above = levels[inner]! - entering.values[row]!;
     values[row] = Math.max(above, 0);
-    slopes[row] = above > 0 && rates !== undefined ? rates[inner]! - rates[room]! : 0;
+    slopes[row] = above > 0 && rates !== undefined ? rates[inner]! - entering.slopes[row]! : 0;
   }
 }
 
 /** Units that a path inside the cabinet carries over the day, whichever way it runs. */
-function eitherWay(run: DayRun, path: AirPath, contaminant: string): number {
+function eitherWay(run: DayRun, path: AirPath, contaminant: string, entering: Level): number {
   const { constants } = run.record.network;
   const flow = massFlow(run, path.name).values;
   const level = (zone: string): Float64Array => levelOf(run, contaminant, zone).values;
-  const [from, to, room] = [level(path.from), level(path.to), level(run.assembly.room)];
+  const [from, to] = [level(path.from), level(path.to)];
   const carried = courseFrom(
     run.record,
-    (row) => Math.abs(flow[row]!) * Math.max((flow[row]! > 0 ? from : to)[row]! - room[row]!, 0),
+    (row) => Math.abs(flow[row]!) * Math.max((flow[row]! > 0 ? from : to)[row]! - entering.values[row]!, 0),
   );
   return integralOf(carried) / constants.referenceDensity;
 }
