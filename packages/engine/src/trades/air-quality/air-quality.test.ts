@@ -172,6 +172,15 @@ describe('what switches the fan', () => {
   it('limit: a fan that always runs misses nothing and is not asked', () => {
     expect(measuresOf(runByHand(), 'unguarded-release')).toEqual([]);
   });
+
+  it('limit: without any fan all of it is unguarded, which is told and not judged', () => {
+    const measure = measureOf(
+      runByHand({ cabinet: withPaths({ intake: cabinetByHand.paths['intake']! }) }),
+      'unguarded-release',
+    );
+    expect(measure.value).toBe(1);
+    expect(measure.limit).toBeUndefined();
+  });
 });
 
 describe('waiting before the door is opened', () => {

@@ -29,9 +29,22 @@ function unguarded(run: DayRun, print: Print, releases: readonly Release[]): Mea
     }),
   ];
   const fans = guards.flatMap((id) => fansIn(cabinet.paths[id]!));
-  if (fans.length === 0 || fans.some(({ control }) => control.kind === 'always')) return [];
+  if (fans.some(({ control }) => control.kind === 'always')) return [];
   const own = releases.filter(({ machine, mode }) => machine === print.machineId && mode === print.id);
   if (own.length === 0) return [];
+  const what = {
+    trade: 'air-quality',
+    quantity: 'unguarded-release',
+    part: print.part,
+    title: 'share of what the job gives off while no fan draws it away',
+    unit: 'share',
+    cause: causes.lateFan,
+    weight: 0.5,
+    better: 'lower',
+  } as const;
+  // Whoever has no fan did not choose what switches it: told, so that taking the last fan out is seen, and not judged.
+  if (fans.length === 0)
+    return [{ ...what, value: 1, steps: [{ text: `no fan draws air out of ${print.machine.bay}` }], remedies: [] }];
   const turns = anyTurns(
     run.record,
     guards.flatMap((id) => fanShares(run, id)),
@@ -46,12 +59,8 @@ function unguarded(run: DayRun, print: Print, releases: readonly Release[]): Mea
   const step = (text: string, value: number): Measure['steps'][number] => ({ text, value, unit: 'share' });
   return [
     {
-      trade: 'air-quality',
-      quantity: 'unguarded-release',
-      part: print.part,
-      title: 'share of what the job gives off while no fan draws it away',
+      ...what,
       value: worst.before + worst.during + worst.after,
-      unit: 'share',
       limit: limitFor(cabinet, unguardedLimit),
       get steps(): readonly Step[] {
         return [
@@ -66,9 +75,6 @@ function unguarded(run: DayRun, print: Print, releases: readonly Release[]): Mea
       get remedies(): readonly Remedy[] {
         return fanWithJob(cabinet, guards, print.machineId);
       },
-      cause: causes.lateFan,
-      weight: 0.5,
-      better: 'lower',
     },
   ];
 }
