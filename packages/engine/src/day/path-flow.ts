@@ -5,7 +5,7 @@ import { type AirNetwork, type AirState, CRACK, FAN_BEND, GAP, ORIFICE, TALL } f
 import { branches, type FlapResistance, flowOnBranch, nearestBranch, type PathResistance } from './fan-branch.ts';
 import type { FanCurveSum } from './fan-curve.ts';
 
-/** A path that resists nothing at all gets this, Pa·s/m³: less than the smallest grille at any flow of a cabinet. */
+/** A path that resists nothing at all, not even by the slope of its fan's curve, gets this, Pa·s/m³: less than any grille of a cabinet. */
 const BARE = 1;
 
 /** Sets densities and hydrostatic heads for the zones' temperatures: `temperature[slot[z]]`, K. */
@@ -128,7 +128,7 @@ function fanFlow(air: AirNetwork, state: AirState, p: number, dp: number): void 
   let linear = air.linear[p]! + curve.linear + scale * curve.a;
   const quadratic = air.quadratic[p]! + curve.quadratic + scale * curve.b;
   const loss = air.loss[p]! + curve.loss;
-  if (linear === 0 && quadratic === 0 && loss === 0) linear = BARE;
+  if (linear === 0 && quadratic === 0 && loss === 0 && isLevel(curve)) linear = BARE;
   const flap = air.flapAt[p]!;
   if (flap < 0) {
     followCurve(air, state, p, drive, linear, quadratic, loss, scale);
@@ -153,13 +153,19 @@ export function branchResistance(air: AirNetwork, state: AirState, p: number): P
   const rhoFrom = state.density[a]!;
   const rhoTo = state.density[air.to[p]!]!;
   return {
-    linear: linear === 0 && quadratic === 0 && loss === 0 ? BARE : linear,
+    linear: linear === 0 && quadratic === 0 && loss === 0 && isLevel(curve) ? BARE : linear,
     forward: quadratic + loss * rhoFrom,
     backward: quadratic + loss * rhoTo,
     scale,
     curve,
     flap: flapResistance(air.flapAt[p]!, air.flapLoss[p]!, rhoFrom, rhoTo),
   };
+}
+
+/** No straight piece, or one along which the pressure does not change: there a path without resistance has no flow of its own. */
+function isLevel({ count, slope }: FanCurveSum): boolean {
+  for (let j = 0; j <= count; j += 1) if (slope[j] === 0) return true;
+  return count === 0;
 }
 
 function flapResistance(pressure: number, leak: number, rhoFrom: number, rhoTo: number): FlapResistance | undefined {
