@@ -18,6 +18,17 @@ describe('stillair day', () => {
     for (const line of out.split('\n')) expect(textWidth(line)).toBeLessThanOrEqual(80);
   });
 
+  it('keeps every number whole on a narrow terminal: what does not fit stands in a table beneath', async () => {
+    const io = fakeIo({ files: { 'hall.yaml': fixture('hall.yaml') }, columns: 44 });
+    await day('hall.yaml', { units: 'metric', at: '12:00' }, io);
+    const { out } = io.printed;
+    expect(out.match(/^ *time /gm)!.length).toBeGreaterThan(1);
+    const wide = (await run({ at: '12:00' })).out.match(/^12:00 +(.*)$/m)![1]!.split(/ +/);
+    const narrow = [...out.matchAll(/^12:00 +(.*)$/gm)].flatMap(([, numbers]) => numbers!.split(/ +/));
+    expect(narrow).toEqual(wide);
+    for (const line of out.split('\n')) expect(textWidth(line)).toBeLessThanOrEqual(44);
+  });
+
   it('tells one moment with --at', async () => {
     const { out } = await run({ at: '14:30' });
     expect(out.match(/^ *\d+:\d\d /gm)).toEqual(['14:30 ']);

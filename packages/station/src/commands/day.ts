@@ -17,7 +17,8 @@ import { quantity, withoutUnit } from '../finding-text.ts';
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
-import { table } from '../table.ts';
+import { type Column, table } from '../table.ts';
+import { textWidth } from '../text.ts';
 import { unknownName } from '../unknown-name.ts';
 import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 
@@ -83,19 +84,54 @@ function hours(run: DayRun, { columns, rows }: DayTable, units: UnitSystem, io: 
   const shown = columns.map(({ kind }, at) =>
     shownUnitName(kind, Math.max(...rows.map(({ values }) => values[at]!)), units),
   );
-  const eventful = rows.some(({ happens }) => happens.length > 0);
-  const heads = [
-    { head: 'time', align: 'right', least: 5 },
-    ...columns.map(({ label }, at) => ({ head: `${label}\n${shown[at]}`, align: 'right', least: 6 }) as const),
-    ...(eventful ? [{ head: 'what happens', least: 12 }] : []),
-  ] as const;
-  const lines = rows.map(({ time, values, happens }) => [
-    formatClock(time),
-    ...columns.map(({ kind }, at) => withoutUnit(quantity(kind, values[at]!, units), shown[at]!)),
-    happens.join('; '),
-  ]);
-  const told = [...new Set(run.record.warnings.map(({ message }) => message))];
+  const clocks = rows.map(({ time }) => formatClock(time));
+  const numbers = columns.map(({ label, kind }, at): Told => {
+    const cells = rows.map(({ values }) => withoutUnit(quantity(kind, values[at]!, units), shown[at]!));
+    const head = `${label}\n${shown[at]}`;
+    // Numbers stay whole, and so do the words above them.
+    const least = Math.max(...[...cells, ...head.split(/\s/)].map(textWidth));
+    return { column: { head, align: 'right', least }, cells };
+  });
+  const events: Told = {
+    column: { head: 'what happens', least: LEAST_EVENTS },
+    cells: rows.map(({ happens }) => happens.join('; ')),
+  };
+  const told = [...numbers, ...(events.cells.some((cell) => cell !== '') ? [events] : [])];
+  const tables = inBlocks(told, io.columns - LEAST_CLOCK).map((block) =>
+    table(
+      [{ head: 'time', align: 'right', least: LEAST_CLOCK }, ...block.map(({ column }) => column)],
+      clocks.map((clock, row) => [clock, ...block.map(({ cells }) => cells[row]!)]),
+      io.columns,
+    ),
+  );
+  const notes = [...new Set(run.record.warnings.map(({ message }) => message))];
   const ink = inkFor(io);
   const head = `${ink.strong(run.cabinet.title)}\n${title}`;
-  return [head, table(heads, lines, io.columns), ...told.map((message) => `note: ${message}`)].join('\n\n');
+  return [head, ...tables, ...notes.map((message) => `note: ${message}`)].join('\n\n');
+}
+
+interface Told {
+  readonly column: Column & { readonly least: number };
+  readonly cells: readonly string[];
+}
+
+const LEAST_CLOCK = 5;
+/** Width in which an event can be read. */
+const LEAST_EVENTS = 12;
+const GAP = 2;
+
+/** As many columns beside each other as fit; the rest in further tables beneath. */
+function inBlocks(columns: readonly Told[], room: number): Told[][] {
+  const blocks: Told[][] = [];
+  let left = 0;
+  for (const told of columns) {
+    const needed = GAP + told.column.least;
+    if (blocks.length === 0 || needed > left) {
+      blocks.push([]);
+      left = room;
+    }
+    blocks.at(-1)!.push(told);
+    left -= needed;
+  }
+  return blocks;
 }
