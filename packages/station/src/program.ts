@@ -24,6 +24,7 @@ import type { ExitCode, Io } from './io.ts';
 import { addLogs } from './program-logs.ts';
 import { help, numberList, samplesOption, unitsOption, wholeNumber, workersOption } from './program-options.ts';
 import { hanging } from './text.ts';
+import { tradeNames } from './trade-names.ts';
 import { VERSION } from './version.ts';
 
 const statusHelp =
@@ -79,7 +80,7 @@ function addStudies(program: Command, io: Io, act: Act): void {
     .description('judges a cabinet: what holds, what fails, by how much, how surely, and what might mend it')
     .argument('<file>', 'cabinet file')
     .option('--all', 'print every finding, not only the remarks that matter most')
-    .option('--trade <trade>', 'only findings of one trade: heat, airflow, draught, air-quality')
+    .option('--trade <trade>', `only findings of one trade: ${tradeNames.join(', ')}`)
     .option('--day <day>', 'only this day of the file')
     .option('--json', 'print the findings as JSON for other programs')
     .addOption(unitsOption())

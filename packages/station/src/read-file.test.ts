@@ -27,6 +27,11 @@ it.each([
     'it is not text: it holds zero bytes',
   ],
   [
+    'a file in another wide encoding',
+    () => file('wide.yaml', new Uint8Array([255, 254, 97, 0])),
+    'it is UTF-16 text; save it again as UTF-8 in your editor',
+  ],
+  [
     'a file in another encoding',
     () => file('latin.yaml', new Uint8Array([97, 10, 98, 10, 252, 10])),
     'it is not UTF-8 text (line 3); save it again as UTF-8 in your editor',

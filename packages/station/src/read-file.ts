@@ -22,6 +22,8 @@ export async function readTextFile(path: string): Promise<Reading> {
 
 /** The text that the bytes of a file are, or why they are none. */
 export function textOf(bytes: Uint8Array): Reading {
+  if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff))
+    return { ok: false, problem: 'it is UTF-16 text; save it again as UTF-8 in your editor' };
   if (bytes.includes(0)) return { ok: false, problem: 'it is not text: it holds zero bytes' };
   try {
     return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };

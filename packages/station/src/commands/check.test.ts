@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { fakeIo } from '../fake-io.ts';
 import { fixture } from '../fixture-files.ts';
 import { textWidth } from '../text.ts';
+import { tradeNames } from '../trade-names.ts';
 import { type CheckOptions, check } from './check.ts';
 
 const hall = fixture('hall.yaml');
@@ -76,12 +77,13 @@ describe('stillair check', () => {
 
   it('prints one JSON object, and nothing else, with --json', async () => {
     const { out, err, code } = await run({ json: true });
-    const answer = JSON.parse(out) as { version: number; findings: { id: string; verdict: string }[] };
+    const answer = JSON.parse(out) as { version: number; findings: { id: string; trade: string; verdict: string }[] };
     expect(answer).toMatchObject({ version: 1, file: 'hall.yaml', stopped: false, samples: { asked: 4, ran: 4 } });
     expect(answer).toMatchObject({ warnings: [], spread: { assumed: expect.any(Number) } });
     expect(answer.findings.filter(({ id }) => !/^[a-z-]+\/[a-z0-9-]+\/[^/]+\/(?:usual|standing)$/.test(id))).toEqual(
       [],
     );
+    expect(new Set(answer.findings.map(({ trade }) => trade))).toEqual(new Set(tradeNames));
     expect(answer.findings.some(({ verdict }) => verdict === 'fails')).toBe(code === 1);
     expect(err).toBe('');
   });

@@ -9,6 +9,7 @@ import { loadCabinet } from '../load-cabinet.ts';
 import { sourceNotes } from '../source-notes.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
+import { tradeNames } from '../trade-names.ts';
 import { unknownName } from '../unknown-name.ts';
 import { exitCodeOf, inked, verdictOrder, verdictWords } from '../verdict-words.ts';
 import { remarkText, type Shown } from './remark-text.ts';
@@ -28,12 +29,12 @@ export async function check(file: string, options: CheckOptions, io: Io): Promis
   if (source === undefined) return 2;
   const { cabinet } = source;
   const days = Object.keys(cabinet.days);
+  if (options.trade !== undefined && !tradeNames.includes(options.trade))
+    return refuse('trade', options.trade, tradeNames, io);
   const known = [...days, STANDING];
   if (options.day !== undefined && !known.includes(options.day)) return refuse('day', options.day, known, io);
 
   const judgement = await judged(source, options, io);
-  const trades = [...new Set(judgement.findings.map(({ trade }) => trade))];
-  if (options.trade !== undefined && !trades.includes(options.trade)) return refuse('trade', options.trade, trades, io);
   const findings = judgement.findings
     .filter(({ trade }) => options.trade === undefined || trade === options.trade)
     .filter(({ day }) => options.day === undefined || day === options.day);

@@ -112,7 +112,8 @@ function closest(asked: string, ids: readonly string[]): string[] {
     .split(/[/\s.-]+/)
     .filter(Boolean);
   const shared = (id: string) => words.filter((word) => id.includes(word)).length;
-  return [...ids].sort((a, b) => shared(b) - shared(a));
+  const some = ids.filter((id) => shared(id) > 0);
+  return (some.length > 0 ? some : [...ids]).sort((a, b) => shared(b) - shared(a));
 }
 
 /** Parts of one input, such as those of a size or a path, that are told one by one. */

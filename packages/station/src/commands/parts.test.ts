@@ -23,6 +23,17 @@ describe('stillair parts', () => {
     expect(out).toContain('source: ');
   });
 
+  it.each([
+    ['bend', /wide 90 degree/],
+    ['grille', /insect mesh/],
+    ['muffler', /lined box/],
+    ['lamp', /LED strip/],
+  ])('finds by what a part is: %s', async (word, kind) => {
+    const { code, out } = await run([word]);
+    expect(code).toBe(0);
+    expect(out).toMatch(kind);
+  });
+
   it('prints JSON that parses, and nothing else, with --json', async () => {
     const { out } = await run(['ABS'], { json: true });
     expect(JSON.parse(out)).toMatchObject({ version: 1, parts: [{ group: 'materials', kind: 'ABS' }] });

@@ -22,9 +22,9 @@ export async function parts(words: readonly string[], options: PartsOptions, io:
   const all = Object.entries(catalogueData).flatMap(([group, entries]) =>
     Object.entries(entries).map(([kind, entry]): Part => ({ group, kind, entry })),
   );
-  const found = all.filter(({ group, kind }) => words.every((word) => hasWord(`${group} ${kind}`, word)));
+  const found = all.filter((part) => words.every((word) => hasWord(namesOf(part).join(' '), word)));
   if (found.length === 0) {
-    const vocabulary = new Set(all.flatMap(({ group, kind }) => [group, ...kind.split(' ')]));
+    const vocabulary = new Set(all.flatMap(namesOf).flatMap((name) => name.split(' ')));
     const near = words.map((word) => nearest(word, vocabulary) ?? word).join(' ');
     const advice = near === words.join(' ') ? 'stillair parts lists them all' : `did you mean ${near}?`;
     io.err(`stillair parts: no part has the words "${words.join(' ')}"; ${advice}`);
@@ -33,6 +33,12 @@ export async function parts(words: readonly string[], options: PartsOptions, io:
   if (options.json) io.out(JSON.stringify({ version: 1, parts: found }, null, 2));
   else io.out(found.length <= IN_FULL ? inFull(found, io) : byName(found, io));
   return 0;
+}
+
+/** Group, kind, and what it is where the group holds several things: bend, grille, lamp. */
+function namesOf({ group, kind, entry }: Part): string[] {
+  const { what } = entry as { readonly what?: unknown };
+  return [group, kind, ...(typeof what === 'string' ? [what] : [])];
 }
 
 function hasWord(text: string, word: string): boolean {
