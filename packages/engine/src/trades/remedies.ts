@@ -35,6 +35,7 @@ export function coolerBay(cabinet: Cabinet, bay: string): Remedy[] {
   const first = exhausts[0];
   return [
     ...exhausts.flatMap((id) => earlierFan(cabinet, id)),
+    ...(first === undefined ? throughDraught(cabinet, bay) : []),
     ...largerInlet(cabinet, bay),
     ...(first === undefined ? newExhaust(cabinet, bay) : strongerFan(cabinet, first)),
     ...machinesIn(cabinet, bay)
@@ -325,6 +326,18 @@ function newExhaust(cabinet: Cabinet, bay: string): Remedy[] {
       edits: [addPath(freeId(cabinet, 'exhaust'), highest, 'room', [{ fan: 'axial 92 mm quiet' }])],
     },
   ];
+}
+
+/** Where no air is let in, neither an inlet nor a fan does anything alone. */
+function throughDraught(cabinet: Cabinet, bay: string): Remedy[] {
+  const served = connectedBays(cabinet, bay);
+  if (intakesOf(cabinet).some((id) => served.includes(cabinet.paths[id]!.to))) return [];
+  return largerInlet(cabinet, bay).flatMap((inlet) =>
+    newExhaust(cabinet, bay).map((fan) => ({
+      says: `${inlet.says}, and ${fan.says}`,
+      edits: [...inlet.edits, ...fan.edits],
+    })),
+  );
 }
 
 /** A fan that a thermostat switches starts 3 K earlier; one that rests runs always. */
