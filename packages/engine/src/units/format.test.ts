@@ -10,6 +10,7 @@ describe('texts for people', () => {
     ['length', 0.0007, '0.7 mm', '0.028 in'],
     ['length', 12, '12 m', '39.4 ft'],
     ['area', 0.005, '50 cm²', '7.8 in²'],
+    ['area', 2.5e-7, '0.25 mm²', '3.88e-4 in²'],
     ['temperature', 309.55, '36.4 °C', '97.5 °F'],
     ['temperature-difference', 5, '5 K', '9 °F'],
     ['flow', 30 / 3600, '30 m³/h', '17.7 cfm'],

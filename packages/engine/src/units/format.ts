@@ -22,7 +22,8 @@ const metric: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
   ],
   area: [
     { unit: 'm²', plain: 'm2', decimals: 2, from: 0.1 },
-    { unit: 'cm²', plain: 'cm2', decimals: 1 },
+    { unit: 'cm²', plain: 'cm2', decimals: 1, from: 1e-5 },
+    { unit: 'mm²', plain: 'mm2', decimals: 2 },
   ],
   volume: [
     { unit: 'm³', plain: 'm3', decimals: 2, from: 0.1 },
