@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import type { ReadSource } from '../judge/judge.ts';
 import { numbersOfDays } from '../judge/pipeline.ts';
+import { airQuality } from '../trades/air-quality/air-quality.ts';
 import { heat } from '../trades/heat/heat.ts';
 import { type Paring, pare } from './pare.ts';
 import { editsWithout, pareableParts } from './pare-parts.ts';
@@ -76,6 +77,25 @@ describe('pare', () => {
     expect(Object.keys(bare.heats)).toEqual([]);
     expect(numbersOfDays(bare, trades).values[PEAK]).toBeLessThan(273.15 + 35);
     expect(numbersOfDays(source.cabinet, trades).values[PEAK]).toBeLessThan(273.15 + 35);
+  });
+
+  it('exact: the last fan is missed by what a job gives off while no fan draws, though without any fan nobody asks for it', async () => {
+    const release = 'air-quality/unguarded-release/one.part/usual';
+    const only: typeof trades = [
+      {
+        ...heat,
+        measure: (run) => airQuality.measure!(run).filter(({ quantity }) => quantity === 'unguarded-release'),
+      },
+    ];
+    const source = sourceOf(35).text.replace('{ fan: axial 92 mm quiet }', '{ fan: axial 92 mm quiet, control: job }');
+    const answer = readCabinet('one.yaml', source);
+    expect(answer.ok).toBe(true);
+    const { cabinet, origins } = answer as typeof answer & { ok: true };
+    const { parts } = await pare({ file: 'one.yaml', text: source, cabinet, origins }, { trades: only, samples: 0 });
+    for (const id of ['air.exhaust.parts.1', 'air.exhaust'])
+      expect(parts.find((part) => part.id === id)!.misses).toMatchObject([
+        { id: release, was: 'holds', verdict: 'fails', value: 1 },
+      ]);
   });
 
   it('exact: what the dearest saves is its price, and nothing is paid for what was made', async () => {

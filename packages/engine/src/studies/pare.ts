@@ -183,7 +183,10 @@ function missesOf(
       if (limit === undefined || before === undefined) return [];
       if (value === undefined && (part.split('.').some((segment) => own.has(segment)) || !measured().has(id)))
         return [];
-      const verdict = value === undefined ? 'unknown' : verdictWith(finding, outcome);
+      // A limit that is not asked of the cabinet without the part (when the last fan starts) still says what the part was for.
+      const { [id]: limitNow = limit.value } = outcome.limits;
+      const verdict =
+        value === undefined ? 'unknown' : verdictWith(finding, { ...outcome, limits: { [id]: limitNow } });
       const further = rankOf(verdict) >= rankOf('tight') && value !== undefined && getsFurther(finding, limit, value);
       if (rankOf(verdict) <= rankOf(was) && !further) return [];
       return [{ id, title, part, day, unit, before, ...(value === undefined ? {} : { value }), was, verdict }];
