@@ -25,6 +25,20 @@ const against = (pa: number) => [
 ];
 
 describe('operatingPoints', () => {
+  it('exact: a falling curve alone, without any resistance, meets its back pressure where its straight piece does', () => {
+    const falling = {
+      kind: 'points',
+      points: [
+        [0, 60],
+        [0.01, 0],
+      ],
+    } as const;
+    const paths = [fanPath('x', 'bay', 'room', [fanOf('f', falling)])];
+    const network = networkOf({ ...constant, zones: against(25), paths });
+    expect(operatingPoints(network)[0]!.points.map(({ flow }) => flow)).toEqual([expect.closeTo(0.035 / 6, 14)]);
+    expect(solveFlows(network).flows['x']).toBeCloseTo((1.2 * 0.035) / 6, 12);
+  });
+
   it('exact: three crossings against 25 Pa, root of each straight piece', () => {
     const paths = [fanPath('x', 'bay', 'room', [fanOf('f', dip)], system)];
     const [{ path, points } = { path: '', points: [] }] = operatingPoints(
