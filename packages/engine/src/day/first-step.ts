@@ -5,7 +5,7 @@
 import type { Day } from './day.ts';
 import { diagonalOfHeat } from './heat-matrix.ts';
 import type { Step } from './step.ts';
-import { AIR_SHARE } from './step-control.ts';
+import { AIR_SHARE, OWN_ERROR } from './step-control.ts';
 import { diagonalOfTransport } from './transport-matrix.ts';
 
 /**
@@ -16,6 +16,8 @@ export const STEEP = 0.04;
 export const LINEAR = 0.0309;
 export const MOST = 0.48;
 
+/** Nothing relaxes quite alone. */
+const SAFETY = 0.8;
 /** A time constant below this is short, s: errors do not outlast the transient they belong to. */
 const SHORT = 600;
 
@@ -30,32 +32,45 @@ export function firstLength(day: Day, step: Step, before: Rates, tolerance: numb
   const { capacity } = plant.heat;
   let length = Number.POSITIVE_INFINITY;
   diagonalOfHeat(plant.heat, heat, day.y, step.diagonal);
-  weighAir(day, step);
+  weigh(day, step);
   for (let slot = 0; slot < plant.heat.layout.unknowns; slot += 1) {
-    const jump = (step.watchedSlot[slot]! * Math.abs(day.heatRate[slot]! - before.heat[slot]!)) / capacity[slot]!;
-    if (jump > 0) length = Math.min(length, allowed(jump / tolerance, capacity[slot]! / step.diagonal[slot]!));
+    const jump = Math.abs(day.heatRate[slot]! - before.heat[slot]!) / capacity[slot]!;
+    // A bed that is held has no transient, and a star has no temperature of its own.
+    if (!(jump > 0) || day.holder[slot]! >= 0 || step.watchedSlot[slot] === 0) continue;
+    length = Math.min(length, allowed(jump / tolerance, 1 / step.pace[slot]!, step.watchedSlot[slot]!, AIR_SHARE));
   }
   const { count, solved, volume, scale } = plant.transport;
   if (count > 0) diagonalOfTransport(plant.transport, transport, step.diagonal);
   for (let cell = 0; cell < solved * count; cell += 1) {
     const jump = Math.abs(day.transportRate[cell]! - before.cells[cell]!) / volume[cell]!;
     const unit = relative * Math.max(scale[cell % count]!, Math.abs(c[cell]!));
-    length = Math.min(length, allowed(jump / unit, volume[cell]! / step.diagonal[cell]!));
+    length = Math.min(length, allowed(jump / unit, volume[cell]! / step.diagonal[cell]!, 1, 1));
   }
-  return length;
+  return SAFETY * length;
 }
 
-/** Sets how much the error control minds the air and what reads it, by what each loses now (`step.diagonal`, W/K). */
-function weighAir({ plant }: Day, { diagonal, watchedSlot }: Step): void {
+/** Sets how fast each temperature forgets, by what it loses now (`step.diagonal`, W/K), and how much air and what reads it is minded. */
+function weigh({ plant }: Day, { diagonal, pace, watchedSlot }: Step): void {
   const { zoneSlot, capacity, layout } = plant.heat;
-  for (const slot of zoneSlot) {
-    if (slot < layout.firstFixed) watchedSlot[slot] = capacity[slot]! < SHORT * diagonal[slot]! ? AIR_SHARE : 1;
+  for (let slot = 0; slot < layout.unknowns; slot += 1) {
+    pace[slot] = watchedSlot[slot] === 0 ? 0 : diagonal[slot]! / capacity[slot]!;
   }
-  for (const { slot, lag } of plant.controls.sensors) watchedSlot[slot] = lag < SHORT ? AIR_SHARE : 1;
+  for (const slot of zoneSlot) {
+    if (slot < layout.firstFixed) watchedSlot[slot] = pace[slot]! * SHORT > 1 ? AIR_SHARE : 1;
+  }
+  for (const { slot, lag } of plant.controls.sensors) {
+    pace[slot] = 1 / lag;
+    watchedSlot[slot] = lag < SHORT ? AIR_SHARE : 1;
+  }
 }
 
-/** Longest step whose error stays within one tolerance. `jump`: of the rate, tolerances/s. `time`: time constant, s. */
-function allowed(jump: number, time: number): number {
-  if (jump * time * MOST <= 1) return Number.POSITIVE_INFINITY;
-  return Math.max(1 / (LINEAR * jump), Math.cbrt((time * time) / (STEEP * jump)));
+/**
+ * Longest step whose error stays within one tolerance. `jump`: of the rate, tolerances/s. `time`: time constant, s. `most`, `least`: how
+ * much the error is minded at most and at least.
+ */
+function allowed(jump: number, time: number, most: number, least: number): number {
+  if (most * jump * time * MOST <= 1) return Number.POSITIVE_INFINITY;
+  const cube = (time * time) / (STEEP * jump);
+  const slow = Math.min(Math.cbrt(cube / least), Math.sqrt(Math.sqrt((cube * time) / OWN_ERROR)));
+  return Math.max(1 / (most * LINEAR * jump), Math.cbrt(cube / most), slow);
 }

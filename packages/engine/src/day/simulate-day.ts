@@ -45,7 +45,7 @@ const SHORTEST = 1e-8;
 /** Steps between two questions to `stop`. */
 const QUESTION = 64;
 /** How near to its level a switch must end up, as a share of the tolerance. */
-const EVENT_SHARE = 0.05;
+const EVENT_SHARE = 0.2;
 const MOST_REPEATS = 8;
 /** After so many events at one moment a step is taken without asking for more. */
 const MOST_STUCK = 20;

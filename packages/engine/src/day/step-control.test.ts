@@ -1,19 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import { LINEAR, MOST, STEEP } from './first-step.ts';
 import { ROS34PW2 } from './rosenbrock.ts';
-import { newStepControl, nextLength } from './step-control.ts';
+import { newStepControl, nextLength, OWN_ERROR } from './step-control.ts';
 
-/** Error estimate for y' = -y over the length z, from y = 1. */
-function estimate(z: number): number {
-  const { stages, gamma, a, c, e } = ROS34PW2;
+/** Error estimate for y' = -y over the length z, from y = 1, and the error of the result. */
+function errorsAt(z: number): { estimate: number; own: number } {
+  const { stages, gamma, a, c, e, m } = ROS34PW2;
   const U: number[] = [];
   for (let i = 0; i < stages; i += 1) {
     const y = U.reduce((sum, value, j) => sum + a[i]![j]! * value, 1);
     const shares = U.reduce((sum, value, j) => sum + c[i]![j]! * value, 0);
     U.push((shares - z * y) / (1 / gamma + z));
   }
-  return Math.abs(U.reduce((sum, value, j) => sum + e[j]! * value, 0));
+  const end = U.reduce((sum, value, j) => sum + m[j]! * value, 1);
+  return { estimate: Math.abs(U.reduce((sum, value, j) => sum + e[j]! * value, 0)), own: Math.abs(end - Math.exp(-z)) };
 }
+const estimate = (z: number): number => errorsAt(z).estimate;
 
 describe('the first step after a jump', () => {
   it('limit: the error estimate of a lone relaxing value stays below its three bounds', () => {
@@ -26,6 +28,18 @@ describe('the first step after a jump', () => {
     expect(estimate(0.01)).toBeGreaterThan(0.96 * STEEP * 0.01 ** 3);
     expect(estimate(4.5)).toBeGreaterThan(0.99 * LINEAR * 4.5);
     expect(estimate(1e5)).toBeGreaterThan(0.97 * MOST);
+  });
+});
+
+describe('how much an error estimate is minded', () => {
+  it('limit: the result errs by less than OWN_ERROR h/τ of the estimate, and by little less where steps are short', () => {
+    for (let exponent = -2; exponent <= 5; exponent += 0.01) {
+      const z = 10 ** exponent;
+      const { estimate: told, own } = errorsAt(z);
+      expect(own).toBeLessThan(OWN_ERROR * z * told);
+    }
+    const { estimate: told, own } = errorsAt(0.01);
+    expect(own).toBeGreaterThan(0.97 * OWN_ERROR * 0.01 * told);
   });
 });
 

@@ -9,13 +9,17 @@
 export const STEP_SHARE = 0.1;
 /** Air forgets an error within minutes and is minded less, by this factor. What it carries may err by the tolerance itself. */
 export const AIR_SHARE = 0.1;
+/**
+ * The estimate is that of the embedded result of order 2. Of a value that relaxes with the time constant τ the result of order 3 errs by
+ * less than OWN_ERROR h/τ of it (a test computes that), so that slow values are minded less, but no less than air: what h errs by adds up
+ * over τ/h steps.
+ */
+export const OWN_ERROR = 0.66;
 
 const SAFETY = 0.9;
 const MOST_GROWTH = 4;
 const MOST_SHRINKING = 0.2;
 const LEAST_ERROR = 0.01;
-/** After a jump the quickest part of the transient is over with the first step. */
-const AFTER_JUMP = 1.5;
 
 export interface StepControl {
   /** Error and length of the last accepted step; 0 after a jump. */
@@ -42,8 +46,7 @@ export function nextLength(
 ): number {
   const { lastError, lastLength } = control;
   let factor = SAFETY * error ** (-1 / order);
-  if (lastError === 0) factor *= AFTER_JUMP;
-  else if (!failed) factor *= (length / lastLength) * (lastError / error) ** (1 / order);
+  if (lastError > 0 && !failed) factor *= (length / lastLength) * (lastError / error) ** (1 / order);
   control.lastError = Math.max(error, LEAST_ERROR);
   control.lastLength = length;
   return length * Math.min(failed ? 1 : MOST_GROWTH, Math.max(MOST_SHRINKING, factor));

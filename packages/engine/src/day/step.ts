@@ -5,6 +5,7 @@ import { type Day, evaluate } from './day.ts';
 import { assembleHeat, freeze } from './heat-matrix.ts';
 import type { Method } from './rosenbrock.ts';
 import { solve, solveMany } from './sparse-lu.ts';
+import { AIR_SHARE, OWN_ERROR } from './step-control.ts';
 import { assembleTransport, freezeTransport, givenBack } from './transport-matrix.ts';
 
 export interface Step {
@@ -28,8 +29,10 @@ export interface Step {
   readonly endC: Float64Array;
   readonly endHeat: Float64Array;
   readonly endCells: Float64Array;
-  /** How much the error control minds each temperature: 1, less where errors die away soon, 0 for stars and fixed zones. */
+  /** How much the error control minds each temperature at most: 1, less where errors die away soon, 0 for stars and fixed zones. */
   readonly watchedSlot: Float64Array;
+  /** One over the time constant with which each of them forgets an error, 1/s, as it was after the last jump. */
+  readonly pace: Float64Array;
   /** Slots of the stars, which have no balance of their own. */
   readonly starSlots: Int32Array;
   /** Called when the rates of stage i are fresh; for the ledger. */
@@ -62,6 +65,7 @@ export function newStep(day: Day, method: Method): Step {
     endHeat: new Float64Array(slots),
     endCells: new Float64Array(cells),
     watchedSlot: watched,
+    pace: new Float64Array(slots),
     starSlots: Int32Array.from(stars),
     observe: undefined,
   };
@@ -104,7 +108,7 @@ export function tryStep(day: Day, step: Step, length: number, tolerance: number,
     if (hasCells) solveCellStage(day, step, i, length, inverse, cellRate, drifts);
   }
   combine(step.endY, y, method.m, heatStages, method.stages);
-  let error = heatError(step) / tolerance;
+  let error = heatError(step, length) / tolerance;
   if (hasCells) {
     combine(step.endC, c, method.m, cellStages, method.stages);
     error = Math.max(error, cellError(day, step) / relative);
@@ -293,16 +297,15 @@ function solveCellStage(
   }
 }
 
-function heatError({ method, heatStages: u, watchedSlot }: Step): number {
+function heatError({ method, heatStages: u, watchedSlot, pace }: Step, length: number): number {
   const size = watchedSlot.length;
   const [e0, e1, e2, e3] = [method.e[0]!, method.e[1]!, method.e[2]!, method.e[3]!];
   let worst = 0;
   for (let k = 0; k < size; k += 1) {
     const sum = e0 * u[k]! + e1 * u[size + k]! + e2 * u[2 * size + k]! + e3 * u[3 * size + k]!;
-    const error = sum * watchedSlot[k]!;
-    const absolute = error < 0 ? -error : error;
-    // Written so that NaN wins.
-    if (!(absolute <= worst)) worst = absolute;
+    const share = Math.min(Math.max(OWN_ERROR * length * pace[k]!, AIR_SHARE), watchedSlot[k]!);
+    // NaN wins.
+    worst = Math.max(worst, Math.abs(sum * share));
   }
   return worst;
 }
@@ -318,7 +321,7 @@ function cellError(day: Day, { method, cellStages: v, endC }: Step): number {
       const cell = place * count + k;
       const sum = e0 * v[cell]! + e1 * v[size + cell]! + e2 * v[2 * size + cell]! + e3 * v[3 * size + cell]!;
       const share = Math.abs(sum) / Math.max(scale[k]!, Math.abs(c[cell]!), Math.abs(endC[cell]!));
-      if (!(share <= worst)) worst = share;
+      worst = Math.max(worst, share);
     }
   }
   return worst;
