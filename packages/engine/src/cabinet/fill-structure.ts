@@ -8,7 +8,7 @@ import type { Candidate, Fallback, Ledger } from './ledger.ts';
 import type { FilePath } from './source-tree.ts';
 import type { FileSpec, Given } from './spec.ts';
 import type { BoardStrength, CabinetFeet, Hinges, Joint, Lipping, ShelfHold, Structure } from './structure.ts';
-import type { LippingSpec, ShelfHoldSpec } from './structure-spec.ts';
+import type { HingeHolesSpec, LippingSpec, ShelfHoldSpec } from './structure-spec.ts';
 
 type Carcass = Pick<Cabinet, 'inside' | 'bays' | 'doors' | 'faces' | 'partitions'>;
 
@@ -178,7 +178,20 @@ function fillHinges(
       [{ quantity: spec.carries, file: [...file, 'carries'] }],
       defaults.hingeCarries,
     ),
+    ...(spec.holes === undefined
+      ? {}
+      : { holes: fillHingeHoles(`${at}.holes`, spec.holes, [...file, 'holes'], ledger) }),
   };
+}
+
+function fillHingeHoles(
+  at: string,
+  { 'from-edge': fromEdge, apart, diameter }: HingeHolesSpec,
+  file: FilePath,
+  ledger: Ledger,
+): NonNullable<Hinges['holes']> {
+  ledger.note(at, ledger.given(file));
+  return { fromEdge: fromEdge.value, apart: apart.value, diameter: diameter.value };
 }
 
 /** Feet are put no further apart than this where nobody says how many there are, m. */

@@ -156,6 +156,14 @@ export const hingesSchema = (): Schema<HingesSpec> =>
       count: count('number of hinges', 20).optional(),
       spacing: length('between the outermost hinges', 5).optional(),
       carries: mass('mass that one such hinge carries, as its papers say', 200).optional(),
+      holes: thing(
+        {
+          'from-edge': length('from the hinged edge of the leaf to the middles of its holes', 0.5),
+          apart: length('between the two holes of one hinge, along the edge', 0.5),
+          diameter: length('width of the holes', 0.05),
+        },
+        'holes that each hinge wants in a leaf that takes no cup: a pane, a sheet of metal, a thin board',
+      ).optional(),
     },
     'hinges of a leaf',
   );

@@ -79,6 +79,13 @@ export interface HingesSpec {
   readonly count?: Maybe<number>;
   readonly spacing?: Given;
   readonly carries?: Given;
+  readonly holes?: Maybe<HingeHolesSpec>;
+}
+
+export interface HingeHolesSpec {
+  readonly 'from-edge': Quantity;
+  readonly apart: Quantity;
+  readonly diameter: Quantity;
 }
 
 export interface CabinetFeetSpec {

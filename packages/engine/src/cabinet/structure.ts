@@ -112,6 +112,8 @@ export interface Hinges {
   readonly count: number;
   /** Mass that one hinge of this kind carries, kg. */
   readonly carries: number;
+  /** Two through holes in the leaf for each, m; where nobody said them, they are not known. */
+  readonly holes?: { readonly fromEdge: number; readonly apart: number; readonly diameter: number };
 }
 
 export interface CabinetFeet {

@@ -53,6 +53,7 @@ function construct(cabinet: Cabinet): Construction {
   for (const [id, leaf] of leaves) {
     const pilots = platePilots(cabinet, id, leaf, held);
     if (pilots !== undefined) add(pilots.at, pilots.cuts);
+    if (leaf.missing !== undefined) problems.push(leaf.missing);
   }
   for (const [at, board] of held.entries()) add(at, doorOpenings(cabinet, board));
 

@@ -4,6 +4,7 @@ import type { Cabinet, Door, FaceName } from '../cabinet/cabinet.ts';
 import type { LeafPlace } from '../cabinet/joinery.ts';
 import type { Cut } from './board-part.ts';
 import { grainOf, isWood, type Unmarked } from './carcass-boards.ts';
+import { CUP, cups, hingePlaces, hingeWords, surfaceHoles } from './leaf-hinges.ts';
 import { type Axis, along, extent, HAIR, type Place, type Span, shared, type Triple } from './place.ts';
 import { isCovered, trueThickness, wallThickness } from './skins.ts';
 
@@ -13,8 +14,6 @@ const REVEAL = 0.0015;
 const OVERLAP = 0.015;
 /** Edges that are thinner than this carry no leaf before them, m. */
 const THINNEST_EDGE = 0.008;
-/** Cup hinge: hole of 35 mm, 12 mm deep, its edge 4.5 mm from that of the leaf (3 to 6 mm), so that its middle is at 22 mm. */
-const CUP = { diameter: 0.035, depth: 0.012, middle: 0.022, left: 0.003 } as const;
 /** Plate of the hinge on the side: two screws 32 mm apart, 37 mm behind the front edge or the leaf in it; common practice. */
 const PLATE = { apart: 0.032, from: 0.037, pilot: 0.005, depth: 0.011, left: 0.003 } as const;
 
@@ -40,7 +39,8 @@ export interface LeafBoards {
   readonly assumed: boolean;
   /** Hinge heights or places along the hinged edge, in the cabinet. */
   readonly hinges: readonly number[];
-  /** What cannot be drilled from here. */
+  /** An input without which its hinges cannot be drilled for, and what is taken of those that can. */
+  readonly missing?: string;
   readonly note?: string;
 }
 
@@ -109,6 +109,7 @@ export function leafBoards(cabinet: Cabinet, id: string): LeafBoards {
   const hinge = cabinet.fit.doors[id]?.hinge ?? 'left';
   const along = hinge === 'left' || hinge === 'right' ? ([v0, v1] as const) : ([u0, u1] as const);
   const hinges = hinge === 'slides' || hinge === 'lifts off' ? [] : hingePlaces(cabinet, id, along);
+  const hingeHoles = cabinet.structure.hinges[id]?.holes;
   let cupless = '';
   const boards = door.build.layers.map((layer, order): Unmarked => {
     const thickness = trueThickness(cabinet, layer);
@@ -116,8 +117,8 @@ export function leafBoards(cabinet: Cabinet, id: string): LeafBoards {
     at = far;
     const place = boxOf(u, v, [u0, u1], [v0, v1], [Math.min(near, far), Math.max(near, far)]);
     const cupped = order === 0 && isWood(cabinet, { ...layer, thickness }) && thickness >= CUP.depth + CUP.left;
-    if (order === 0 && hinges.length > 0 && !cupped)
-      cupless = `hinges of ${id}: a leaf of ${layer.material} takes no cup; drill by the template of its own hinges`;
+    if (order === 0 && hinges.length > 0 && !cupped) cupless = layer.material;
+    const isPierced = cupless !== '' && hingeHoles !== undefined;
     return {
       name: `leaf of ${id}${door.build.layers.length > 1 ? `, layer ${order + 1}` : ''}`,
       of: `doors.${id}`,
@@ -131,7 +132,11 @@ export function leafBoards(cabinet: Cabinet, id: string): LeafBoards {
       seen: 'seen from inside the cabinet',
       mirrored: door.face === 'front' || door.face === 'right' || door.face === 'top',
       grain: grainOf(cabinet, layer.material, 'v'),
-      cuts: cupped ? cups(hinge, hinges, [u0, u1], [v0, v1]) : [],
+      cuts: cupped
+        ? cups(hinge, hinges, [u0, u1], [v0, v1])
+        : isPierced
+          ? surfaceHoles(hingeHoles, hinge, hinges, [u0, u1], [v0, v1], id)
+          : [],
       edges: '',
       kind: 'leaf',
     };
@@ -141,7 +146,7 @@ export function leafBoards(cabinet: Cabinet, id: string): LeafBoards {
     lies,
     assumed: said === undefined,
     hinges,
-    ...(cupless === '' ? {} : { note: cupless }),
+    ...hingeWords(id, cupless, hingeHoles !== undefined),
   };
 }
 
@@ -156,33 +161,6 @@ function isShared(cabinet: Cabinet, door: Door, side: number): boolean {
     if (door.bays.includes(bay) || shared(baySpan(cabinet, bay, other), across) <= HAIR) return false;
     const [from, to] = baySpan(cabinet, bay, axis);
     return (forward ? from - own[1] : own[0] - to) > -HAIR;
-  });
-}
-
-/** Hinges evenly between the outermost, which lie evenly about the middle of the edge. */
-function hingePlaces(cabinet: Cabinet, id: string, [from, to]: Span): readonly number[] {
-  const { count, spacing } = cabinet.structure.hinges[id] ?? { count: 2, spacing: 0.75 * (to - from) };
-  const middle = (from + to) / 2;
-  const apart = Math.min(spacing, to - from - 4 * CUP.middle);
-  if (count < 2) return [middle];
-  return Array.from({ length: count }, (_, at) => middle - apart / 2 + (at * apart) / (count - 1));
-}
-
-function cups(hinge: string, hinges: readonly number[], u: Span, v: Span): readonly Cut[] {
-  return hinges.map((place): Cut => {
-    const at: readonly [number, number] =
-      hinge === 'left'
-        ? [CUP.middle, place - v[0]]
-        : hinge === 'right'
-          ? [u[1] - u[0] - CUP.middle, place - v[0]]
-          : [place - u[0], hinge === 'bottom' ? CUP.middle : v[1] - v[0] - CUP.middle];
-    return {
-      purpose: 'cup',
-      shape: { kind: 'round', at, diameter: CUP.diameter },
-      depth: CUP.depth,
-      side: 'seen',
-      what: 'hinge cup',
-    };
   });
 }
 

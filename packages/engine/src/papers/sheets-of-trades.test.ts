@@ -4,6 +4,8 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import type { Finding } from '../judge/finding.ts';
 import { type Judgement, judge, type ReadSource } from '../judge/judge.ts';
+import { placeText } from '../logs/places.ts';
+import { readLog } from '../logs/read-log.ts';
 import { printingAWeek } from './care/printing-a-week.ts';
 import { logTemplate } from './commissioning/log-template.ts';
 import { marksOf, type Page } from './frame/page.ts';
@@ -144,6 +146,36 @@ describe('lists', () => {
     const { cabinet } = sourceOf('many.yaml', manyMachines(2));
     expect(logTemplate(cabinet).split('\n')[1]).toBe('time,s-m1 [°C],s-m2 [°C],room [°C],m1 [W],m2 [W]');
   });
+
+  it.each(['tool-library', 'school-locker', 'winter-shed', 'many'])(
+    'exact: the empty log of %s, with rows written into it, is read without a remark and each column at its place',
+    (name) => {
+      const file = join(import.meta.dirname, `../../../../examples/${name}.yaml`);
+      const { cabinet } = sourceOf(name, name === 'many' ? manyMachines(12) : readFileSync(file, 'utf8'));
+      const empty = logTemplate(cabinet);
+      const columns = empty.trimEnd().split('\n').at(-1)!.split(',').slice(1);
+      const rows = Array.from({ length: 30 }, (_, minute) => [
+        `2026-11-28 14:${String(minute).padStart(2, '0')}:00`,
+        ...columns.map((column, at) => (20 + at + minute * 0.1 + (column.endsWith('[W]') ? 80 : 0)).toFixed(1)),
+      ]);
+      const log = readLog('log.csv', `${empty}${rows.map((row) => row.join(',')).join('\n')}\n`, cabinet);
+      if ('fault' in log) throw new Error(log.fault);
+      expect(log.remarks).toEqual([]);
+      const { sensors, bays, machines } = cabinet;
+      expect(log.columns.map(({ place }) => placeText(place))).toEqual([
+        ...Object.keys(sensors).map((id) => placeText({ what: 'sensor', id })),
+        ...(Object.keys(sensors).length > 0 ? [] : Object.keys(bays)).map((id) => placeText({ what: 'bay', id })),
+        placeText({ what: 'room', id: '' }),
+        ...Object.keys(machines).map((id) => placeText({ what: 'machine', id })),
+      ]);
+      for (const { kind, readings, name: head } of log.columns) {
+        expect(readings).toHaveLength(30);
+        const at = columns.findIndex((column) => column.startsWith(`${head} [`));
+        const first = 20 + at + (kind === 'power' ? 80 : 0);
+        expect(readings[0]!.value).toBeCloseTo(kind === 'power' ? first : first + 273.15, 9);
+      }
+    },
+  );
 
   it('exact: what is printed in a week counts jobs that overlap once', () => {
     const job = (start: number, duration: number, machine: string) => ({ start, duration, machine }) as never;

@@ -3,6 +3,7 @@
 import { type Block, heading, list, paragraph, smallPrint } from '../frame/block.ts';
 import type { Paper } from '../paper.ts';
 import { type Alternative, alternatives } from './alternatives.ts';
+import { fastenings } from './fastenings.ts';
 import { type Thing, thingsToBuy } from './things.ts';
 
 const groups = [
@@ -10,6 +11,7 @@ const groups = [
   ['air', 'Air'],
   ['other', 'Seals, lamps, electricity'],
   ['protection', 'Protection'],
+  ['fastenings', 'Screws, hinges, bushings'],
 ] as const;
 
 export const buyingList: Paper = {
@@ -23,7 +25,8 @@ export const buyingList: Paper = {
   judged: true,
   async make({ source, judgement, units }) {
     const { cabinet } = source;
-    const things = thingsToBuy(cabinet, units);
+    const small = fastenings(cabinet);
+    const things = [...thingsToBuy(cabinet, units), ...small.things];
     const others =
       judgement === undefined
         ? new Map<string, readonly Alternative[]>()
@@ -38,7 +41,7 @@ export const buyingList: Paper = {
           kind: 'written',
           blocks: [
             paragraph(
-              `${things.length} things, about ${sum(({ low }) => low)} to ${sum(({ high }) => high)} ${cabinet.currency} together${unpriced > 0 ? `, without ${unpriced} of which nobody said a price` : ''}. Machines are not among them, nor screws, glue and paint.`,
+              `${things.length} things, about ${sum(({ low }) => low)} to ${sum(({ high }) => high)} ${cabinet.currency} together${unpriced > 0 ? `, without ${unpriced} of which nobody said a price` : ''}. Machines and their cords are not among them, nor glue, paint and the screws of joints and filters.`,
             ),
             ...groups.flatMap(([group, title]) =>
               table(
@@ -47,11 +50,14 @@ export const buyingList: Paper = {
                 cabinet.currency,
               ),
             ),
+            ...(small.open.length === 0 ? [] : [heading('Not counted'), list(small.open)]),
             ...also(things, others, cabinet.currency),
           ],
         },
       ],
       rests: ['costs.sheets'],
+      assumes:
+        small.things.length === 0 ? [] : ['sizes of screws, hinges, pins and bushings: common practice, from memory'],
     };
   },
 };

@@ -13,7 +13,7 @@ export interface Thing {
   readonly price?: { readonly low: number; readonly high: number };
   /** Paths of the parts in the cabinet that are of this kind. */
   readonly parts: readonly string[];
-  readonly group: 'boards' | 'air' | 'other' | 'protection';
+  readonly group: 'boards' | 'air' | 'other' | 'protection' | 'fastenings';
 }
 
 export function thingsToBuy(cabinet: Cabinet, units: UnitSystem): readonly Thing[] {

@@ -55,7 +55,7 @@ function ofPath(id: string, path: CabinetPath, bay: string | undefined, findings
     }
     if (part.part === 'hole' && opensOutside(path)) parts.push(...overHole(id, path, part, bay, findings));
     if (end === undefined) continue;
-    if (end.shape === 'fan' && atAnEnd(path, at)) parts.push(fanPlate(id, end, bay));
+    if (end.shape === 'fan' && standsAtAnEnd(path, at)) parts.push(fanPlate(id, end, bay));
     // What lies on the one before it, face on face, is held with it.
     if (end.shape === 'face' && (last === undefined || !sameEnd(last.end, end)))
       parts.push(...cassette(id, path, at, end.face, heldFrom(path, at, end), bay));
@@ -69,7 +69,7 @@ function ofPath(id: string, path: CabinetPath, bay: string | undefined, findings
 }
 
 /** Nothing lies between it and the board but what it carries itself: a guard, a flap. */
-function atAnEnd({ parts }: CabinetPath, at: number): boolean {
+export function standsAtAnEnd({ parts }: CabinetPath, at: number): boolean {
   const free = (one: PathPart): boolean =>
     one.part === 'hole' || one.part === 'flap' || (one.part === 'loss' && endOf(one) === undefined);
   return parts.slice(0, at).every(free) || parts.slice(at + 1).every(free);

@@ -59,6 +59,7 @@ export function fanPlate(path: string, end: FanEnd, bay: string | undefined): Pr
     lies: 'flat, without support',
     check: [
       'hold the fan against the print before screwing: frames differ by tenths of a millimetre',
+      'it is its own template: hold it over the hole and prick its four outer holes into the board',
       'a foam strip of 3 mm between plate and board keeps air from going round it',
     ],
     ...(bay === undefined ? {} : { bay }),
