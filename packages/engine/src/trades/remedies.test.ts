@@ -127,6 +127,27 @@ describe('what a remedy changes', () => {
     expect(intake!.place).toEqual(cabinet.paths['intake']!.place);
   });
 
+  it('exact: where air goes through a machine’s own chamber an inlet still leads to a bay', () => {
+    const text = `
+stillair: 1
+cabinet: { inside: 900 mm x 650 mm x 800 mm, made-of: plywood 12 mm }
+bays: { one: {} }
+machines: { new: { kind: chambered 250, bay: one } }
+air:
+  inner: { from: new.chamber, to: one, parts: [{ fan: axial 40 mm strong }] }
+  out: { from: new.chamber, to: outdoors, parts: [{ fan: axial 40 mm strong }] }
+days: { usual: { jobs: { one: { material: PC, start: 9:00, for: 2 h } } } }
+`;
+    const cabinet = cabinetOf(text);
+    for (const place of ['one', 'new.chamber'])
+      for (const remedy of largerInlet(cabinet, place))
+        expect(Object.values(edited(text, remedy).paths).filter(({ to }) => to === 'one')).toHaveLength(2);
+    expect(largerInlet(cabinet, 'one')).toHaveLength(1);
+    const { inner: _, ...alone } = cabinet.paths;
+    expect(largerInlet({ ...cabinet, paths: alone }, 'new.chamber')).toEqual([]);
+    for (const remedy of coolerBay(cabinet, 'one')) expect(edited(text, remedy), remedy.says).not.toEqual(cabinet);
+  });
+
   it('exact: a stronger fan has more pressure in the same frame; the other is a blower', () => {
     const [axial, blower] = strongerFan(cabinet, 'exhaust').map(
       (remedy) => edited(SHORT, remedy).paths['exhaust']!.parts[1] as FanPart,

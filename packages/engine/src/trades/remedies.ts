@@ -95,7 +95,8 @@ export function largerInlet(cabinet: Cabinet, bay: string): Remedy[] {
     ];
   });
   if (larger.length > 0) return larger;
-  const lowest = [...served].sort((a, b) => cabinet.bays[a]!.z[0] - cabinet.bays[b]!.z[0])[0]!;
+  const lowest = baysOf(cabinet, served).sort((a, b) => cabinet.bays[a]!.z[0] - cabinet.bays[b]!.z[0])[0];
+  if (lowest === undefined) return [];
   const size = exhaustsServing(cabinet, bay).flatMap((id) => fansIn(cabinet.paths[id]!))[0]?.diameter ?? 0.1;
   const words = inlets.length === 0 ? 'make an inlet' : 'make one more inlet';
   return [
@@ -319,7 +320,8 @@ function insulateBoards({ faces }: Cabinet): Remedy[] {
 }
 
 function newExhaust(cabinet: Cabinet, bay: string): Remedy[] {
-  const highest = connectedBays(cabinet, bay).sort((a, b) => cabinet.bays[b]!.z[1] - cabinet.bays[a]!.z[1])[0]!;
+  const served = connectedBays(cabinet, bay);
+  const highest = baysOf(cabinet, served).sort((a, b) => cabinet.bays[b]!.z[1] - cabinet.bays[a]!.z[1])[0]!;
   return [
     {
       says: `an exhaust fan (axial 92 mm quiet) high in ${highest}`,
@@ -387,6 +389,11 @@ function exhaustsServing(cabinet: Cabinet, bay: string): string[] {
   return exhaustsOf(cabinet)
     .filter((id) => served.includes(cabinet.paths[id]!.from))
     .sort((a, b) => Number(hasFilter(cabinet.paths[b]!)) - Number(hasFilter(cabinet.paths[a]!)));
+}
+
+/** Without machines' own chambers, which air paths lead to as well. */
+function baysOf({ bays }: Cabinet, places: readonly string[]): string[] {
+  return places.filter((place) => bays[place] !== undefined);
 }
 
 function freeId({ paths }: Cabinet, wanted: string): string {
