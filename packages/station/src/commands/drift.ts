@@ -147,12 +147,14 @@ function momentText(time: number): string {
 }
 
 function verdictOf(
-  { drifted, tooShort, onset, columns, explanations, notToldApart }: DriftStudy,
+  { drifted, tooShort, onset, passing, columns, explanations, notToldApart }: DriftStudy,
   units: UnitSystem,
 ): string {
   const chance = Math.round(100 * (1 - columns.reduce((none, { falseAlarm }) => none * (1 - falseAlarm), 1)));
   if (tooShort)
     return `Too short to tell: a shift as large as the scatter takes some ten hours to show, and no column has ${LEAST_DRIFT_HOURS}.`;
+  if (passing !== undefined)
+    return `No drift that lasts: hours about ${momentText(passing.time)} stand out in ${passing.column}, but what stays since then is less than any hour of a log is known to.`;
   if (!drifted || onset === undefined)
     return `No drift. A log of this length raises an alarm without a cause with a chance of ${chance} %.`;
   const column = columns.find(({ name }) => name === onset.column)!;

@@ -134,11 +134,13 @@ function alarmText({ cusum, ewma }: DriftColumn): string {
 }
 
 function verdictText(
-  { drifted, tooShort, onset, columns, explanations, notToldApart }: DriftStudy,
+  { drifted, tooShort, onset, passing, columns, explanations, notToldApart }: DriftStudy,
   units: UnitSystem,
 ): string {
   if (tooShort)
     return `Too short to tell: a shift as large as the scatter takes some ten hours to show, and no column has ${LEAST_HOURS}.`;
+  if (passing !== undefined)
+    return `No drift that lasts: hours about ${momentText(passing.time)} stand out in ${passing.column}, but what stays since then is less than any hour of a log is known to.`;
   if (!drifted || onset === undefined) {
     const chance = 1 - columns.reduce((none, { falseAlarm }) => none * (1 - falseAlarm), 1);
     return `No drift. A log of this length raises an alarm without a cause with a chance of ${Math.round(100 * chance)} %.`;

@@ -36,10 +36,12 @@ interface Case {
   /** K warmer from the third day on. */
   readonly warmer?: number;
   readonly roomLogged?: boolean;
+  /** On the text of the log. */
+  readonly edit?: (text: string) => string;
 }
 
 /** Four days; something changes on the third. */
-function logOf({ truth = () => ({}), warmer = 0, roomLogged = true }: Case): Log {
+function logOf({ truth = () => ({}), warmer = 0, roomLogged = true, edit = (text) => text }: Case): Log {
   const room = {
     header: 'room (°C)',
     place: { what: 'room', id: '' },
@@ -71,7 +73,7 @@ function logOf({ truth = () => ({}), warmer = 0, roomLogged = true }: Case): Log
     },
     'Invented.',
   );
-  const log = readLog('newer.csv', text, source.cabinet);
+  const log = readLog('newer.csv', edit(text), source.cabinet);
   if ('fault' in log) throw new Error(log.fault);
   return log;
 }
@@ -113,6 +115,22 @@ describe('a newer log', () => {
     expect(study.calibratedWith).toBe('old.csv');
     expect(study.columns[0]!.noise).toMatchObject({ from: 'calibration', mean: 0, carry: 0.2 });
     expect(study.drifted).toBe(false);
+  }, 30_000);
+
+  it('property: one odd hour, as with a door that nobody noted, is told and is no drift', async () => {
+    const kept = read(
+      `${TEXT}calibration: { log: old.csv, day: usual, residuals: { only: { spread: 0.2, carry: 0.2 } } }\n`,
+    );
+    const colder = (text: string): string =>
+      text.replaceAll(
+        /^(\S+-13[ T]10:\d\d,)([\d.]+)/gm,
+        (_, when: string, value: string) => `${when}${(Number(value) - 3).toFixed(1)}`,
+      );
+    const study = await drift(kept, logOf({ edit: colder }), { day: 'usual' });
+    expect(study.columns[0]!.cusum.most).toBeGreaterThan(study.columns[0]!.cusum.limit);
+    expect(study.drifted).toBe(false);
+    expect(study.passing?.column).toBe('only');
+    expect(study.explanations).toEqual([]);
   }, 30_000);
 
   it('refuses a day that is not there, and stops when asked', async () => {

@@ -64,6 +64,8 @@ export interface DriftStudy {
     readonly column: string;
     readonly shift: number;
   };
+  /** A chart alarmed, but what stays since then is less than any hour of a log is known to: odd hours, no drift. */
+  readonly passing?: { readonly column: string; readonly time: number };
   /** Best first. */
   readonly explanations: readonly Explanation[];
   /** Candidates that explain it about as well as the best. */
@@ -119,18 +121,20 @@ export async function drift(source: ReadSource, log: Log, options: DriftOptions)
     const seen = await seeing([], laid, plan, hooks);
     const charts = laid.channels.map((channel, at) => chartOf(channel, at, laid, seen, source, options.settled));
     const columns = charts.map(({ column }) => column);
-    const first = firstAlarm(charts);
-    if (first === undefined)
+    const alarmed = alarmsOf(charts);
+    const onsets = alarmed.map(onsetIn);
+    const onset = onsets.find(({ shift }, at) => Math.abs(shift) >= LEAST[alarmed[at]!.column.kind]);
+    if (onset === undefined)
       return {
         ...opening,
         columns,
         drifted: false,
+        ...(onsets.length === 0 ? {} : { passing: { column: onsets[0]!.column, time: onsets[0]!.time } }),
         tooShort: columns.every(({ hours }) => hours < LEAST_HOURS),
         explanations: [],
         notToldApart: [],
         stopped: stop(),
       };
-    const onset = onsetIn(first);
     const explanations = await explained(source, laid, seen, charts, onset.time, hooks);
     const [best] = explanations;
     return {
@@ -248,12 +252,11 @@ function slotNoise({ spread, carry }: Noise): Noise {
   return { spread: (spread * IN_AN_HOUR) / Math.sqrt(sum), carry: kept };
 }
 
-/** The chart that alarms first, and where. */
-function firstAlarm(charts: readonly Chart[]): Chart | undefined {
+/** The charts that alarm, first things first. */
+function alarmsOf(charts: readonly Chart[]): Chart[] {
   const when = ({ column }: Chart): number =>
     Math.min(column.cusum.alarm ?? Number.POSITIVE_INFINITY, column.ewma.alarm ?? Number.POSITIVE_INFINITY);
-  const alarmed = charts.filter((chart) => Number.isFinite(when(chart)));
-  return alarmed.sort((a, b) => when(a) - when(b))[0];
+  return charts.filter((chart) => Number.isFinite(when(chart))).sort((a, b) => when(a) - when(b));
 }
 
 function onsetIn({ column, hourly, fresh }: Chart): NonNullable<DriftStudy['onset']> {
