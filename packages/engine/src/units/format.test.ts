@@ -23,6 +23,7 @@ describe('texts for people', () => {
     ['share', 0.9995, '100 %', '100 %'],
     ['particle-concentration', 3e9, '3000 /cm³', '3000 /cm³'],
     ['mass-concentration', 30, '30 µg/m³', '30 µg/m³'],
+    ['mass-concentration', 8.9e6, '8.9 g/m³', '8.9 g/m³'],
     ['sound-level', 35.4, '35 dB(A)', '35 dB(A)'],
     ['frequency', 125, '125 Hz', '125 Hz'],
     ['frequency', 2000, '2 kHz', '2 kHz'],

@@ -64,7 +64,10 @@ const metric: Readonly<Partial<Record<KindName, readonly Shown[]>>> = {
   'particle-rate': [{ unit: '/min', decimals: 1 }],
   'vapour-rate': [{ unit: 'µg/min', plain: 'ug/min', decimals: 2 }],
   'particle-concentration': [{ unit: '/cm³', plain: '/cm3', decimals: 0 }],
-  'mass-concentration': [{ unit: 'µg/m³', plain: 'ug/m3', decimals: 1 }],
+  'mass-concentration': [
+    { unit: 'g/m³', plain: 'g/m3', decimals: 1, from: 1e6 },
+    { unit: 'µg/m³', plain: 'ug/m3', decimals: 1 },
+  ],
   irradiance: [{ unit: 'W/m²', plain: 'W/m2', decimals: 0 }],
   illuminance: [{ unit: 'lx', decimals: 0 }],
   'luminous-flux': [{ unit: 'lm', decimals: 0 }],

@@ -97,10 +97,11 @@ function hours(run: DayRun, { columns, rows }: DayTable, units: UnitSystem, io: 
     cells: rows.map(({ happens }) => happens.join('; ')),
   };
   const told = [...numbers, ...(events.cells.some((cell) => cell !== '') ? [events] : [])];
-  const tables = inBlocks(told, io.columns - LEAST_CLOCK).map((block) =>
+  const clock = Math.max(...clocks.map(textWidth));
+  const tables = inBlocks(told, io.columns - clock).map((block) =>
     table(
-      [{ head: 'time', align: 'right', least: LEAST_CLOCK }, ...block.map(({ column }) => column)],
-      clocks.map((clock, row) => [clock, ...block.map(({ cells }) => cells[row]!)]),
+      [{ head: 'time', align: 'right', least: clock }, ...block.map(({ column }) => column)],
+      clocks.map((time, row) => [time, ...block.map(({ cells }) => cells[row]!)]),
       io.columns,
     ),
   );
@@ -115,7 +116,6 @@ interface Told {
   readonly cells: readonly string[];
 }
 
-const LEAST_CLOCK = 5;
 /** Width in which an event can be read. */
 const LEAST_EVENTS = 12;
 const GAP = 2;
