@@ -3,6 +3,7 @@
 
 import type { AirPath, Fan, FanPath, Network } from '../network/network.ts';
 import { type FanCurveSum, lossFactor, newFanCurveSum } from './fan-curve.ts';
+import { type Pattern, patternOf } from './sparse-lu.ts';
 import { indexOfName } from './when.ts';
 
 export const ORIFICE = 0;
@@ -53,6 +54,9 @@ export interface AirNetwork {
   readonly flapLoss: Float64Array;
   /** All that joins the same two zones behind the same filter. */
   readonly ducts: Ducts;
+  /** Equations of the solved pressures, and the row of each zone; -1 where the pressure is fixed. */
+  readonly pattern: Pattern;
+  readonly rowOf: Int32Array;
   /** Duct of each path, and 1 where they run the same way, -1 where they do not. */
   readonly ductOf: Int32Array;
   readonly ductSign: Float64Array;
@@ -70,6 +74,14 @@ export interface Ducts {
   readonly b: Int32Array;
   /** Path whose filter the air passes, or the number of paths where there is none. */
   readonly filter: Int32Array;
+}
+
+/** Matrix positions (a,a), (b,b), (a,b), (b,a) of each duct. */
+export interface DuctPlaces {
+  readonly aa: Int32Array;
+  readonly bb: Int32Array;
+  readonly ab: Int32Array;
+  readonly ba: Int32Array;
 }
 
 export interface AirState {
@@ -103,11 +115,14 @@ export interface AirState {
   /** A flow on the branch that is tried while pressures are sought; and whether the solution lies beyond it (-1, 0, 1). */
   readonly trialFlow: Float64Array;
   readonly beyond: Int8Array;
-  /** Number of the unknown pressure of each zone; `unknowns` for zones whose pressure is known. */
+  /** Row of the unknown pressure of each zone; the number of rows for zones whose pressure is known. */
   readonly unknownOf: Int32Array;
   unknowns: number;
   readonly residual: Float64Array;
+  /** Values by `pattern`, then one for what nobody needs; what it is before anything is added; and where each duct's values lie. */
   readonly matrix: Float64Array;
+  readonly blank: Float64Array;
+  readonly ductAt: DuctPlaces;
   readonly step: Float64Array;
   readonly startPressure: Float64Array;
   /** Heads and densities of the last solution; with its factored matrix they tell where the next one will be. */
@@ -144,6 +159,7 @@ export function compileAir(network: Network): AirNetwork {
     numbers((path) => (path.type === 'fan-path' ? value(path) : 0));
   const { ducts, ductOf, ductSign } = gatherDucts(network, from, to);
   const kind = Uint8Array.from(paths, kindOf);
+  const fixedPressure = Uint8Array.from(zones, ({ pressure }) => (pressure.kind === 'fixed' ? 1 : 0));
   return {
     gravity: constants.gravity,
     gasDensity: density.model === 'ideal-gas' ? constants.atmosphere / constants.gasConstant : 0,
@@ -152,7 +168,7 @@ export function compileAir(network: Network): AirNetwork {
     fanDensityScaling: network.fanDensityScaling,
     zoneCount: zones.length,
     pathCount: count,
-    fixedPressure: Uint8Array.from(zones, ({ pressure }) => (pressure.kind === 'fixed' ? 1 : 0)),
+    fixedPressure,
     zoneHeight: Float64Array.from(zones, ({ zRef }) => zRef),
     kind,
     from,
@@ -172,6 +188,7 @@ export function compileAir(network: Network): AirNetwork {
       flap === undefined ? 0 : 1 / (2 * (LEAK_DISCHARGE * Math.max(flap.leakArea, SMALLEST_LEAK)) ** 2),
     ),
     ducts,
+    ...equationsOf(fixedPressure, ducts),
     ductOf,
     ductSign,
     order: Int32Array.from(paths.keys()).sort((p, q) => ductOf[p]! - ductOf[q]! || kind[p]! - kind[q]! || p - q),
@@ -209,6 +226,20 @@ function gatherDucts(
   };
 }
 
+function equationsOf(
+  fixedPressure: Uint8Array,
+  { a, b }: Ducts,
+): { readonly pattern: Pattern; readonly rowOf: Int32Array } {
+  let solved = 0;
+  const number = Int32Array.from(fixedPressure, (fixed) => (fixed === 1 ? -1 : solved++));
+  const pairs = [...a].map((zone, d) => [number[zone]!, number[b[d]!]!] as const);
+  const pattern = patternOf(
+    solved,
+    pairs.filter(([one, other]) => one >= 0 && other >= 0),
+  );
+  return { pattern, rowOf: number.map((u) => (u < 0 ? -1 : pattern.rowOf[u]!)) };
+}
+
 function kindOf(path: AirPath): number {
   if (path.type === 'orifice') return ORIFICE;
   if (path.type === 'crack') return CRACK;
@@ -233,8 +264,8 @@ function coefficientOf(path: AirPath): number {
 
 /** A fresh state: everything shut, pressures at rest under the first zone of fixed pressure. */
 export function newAirState(air: AirNetwork, network: Network): AirState {
-  const { zoneCount, pathCount } = air;
-  const solved = zoneCount - air.fixedPressure.reduce((sum, fixed) => sum + fixed, 0);
+  const { zoneCount, pathCount, pattern } = air;
+  const places = (): Int32Array => new Int32Array(air.ducts.count);
   const anchor = network.zones.find(({ pressure }) => pressure.kind === 'fixed');
   const rest = anchor?.pressure.kind === 'fixed' ? anchor.pressure.value : 0;
   const weight = air.referenceDensity * air.gravity;
@@ -262,9 +293,11 @@ export function newAirState(air: AirNetwork, network: Network): AirState {
     beyond: new Int8Array(pathCount),
     unknownOf: new Int32Array(zoneCount),
     unknowns: 0,
-    residual: new Float64Array(solved + 1),
-    matrix: new Float64Array((solved + 1) ** 2),
-    step: new Float64Array(solved + 1),
+    residual: new Float64Array(pattern.size + 1),
+    matrix: new Float64Array(pattern.length + 1),
+    blank: new Float64Array(pattern.length + 1),
+    ductAt: { aa: places(), bb: places(), ab: places(), ba: places() },
+    step: new Float64Array(pattern.size + 1),
     startPressure: new Float64Array(zoneCount),
     keptHead: new Float64Array(pathCount),
     keptDensity: new Float64Array(zoneCount),

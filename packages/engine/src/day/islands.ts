@@ -4,6 +4,7 @@
 
 import type { AirNetwork, AirState } from './air-network.ts';
 import { CRACK, FIXED, ORIFICE } from './air-network.ts';
+import { entryAt } from './sparse-lu.ts';
 
 /** Shares below this count as held back. */
 const FULL = 1 - 1e-9;
@@ -33,14 +34,32 @@ export function findIslands(air: AirNetwork, state: AirState): void {
   }
   const anchored = new Uint8Array(zoneCount);
   for (let z = 0; z < zoneCount; z += 1) if (air.fixedPressure[z] === 1) anchored[root(z)] = 1;
-  let unknowns = 0;
+  state.unknowns = 0;
+  state.blank.fill(0);
   for (let z = 0; z < zoneCount; z += 1) {
-    const leads = root(z) === z && anchored[z] === 0;
-    state.unknownOf[z] = air.fixedPressure[z] === 1 || leads ? -1 : unknowns++;
+    const row = air.rowOf[z]!;
+    const known = row < 0 || (root(z) === z && anchored[z] === 0);
+    state.unknownOf[z] = known ? air.pattern.size : row;
+    if (!known) state.unknowns += 1;
+    // The row of a zone that leads has no flows: its pressure stays.
+    else if (row >= 0) state.blank[row] = 1;
   }
-  for (let z = 0; z < zoneCount; z += 1) if (state.unknownOf[z] === -1) state.unknownOf[z] = unknowns;
-  state.unknowns = unknowns;
+  placeDucts(air, state);
   setFixedFlows(air, state, (zone) => (anchored[root(zone)] === 1 ? -1 : root(zone)));
+}
+
+/** Where the slopes of each duct's flows go in the matrix. */
+function placeDucts({ pattern, ducts }: AirNetwork, { unknownOf, ductAt }: AirState): void {
+  const place = (row: number, column: number): number =>
+    row === pattern.size || column === pattern.size ? pattern.length : entryAt(pattern, row, column);
+  for (let d = 0; d < ducts.count; d += 1) {
+    const a = unknownOf[ducts.a[d]!]!;
+    const b = unknownOf[ducts.b[d]!]!;
+    ductAt.aa[d] = place(a, a);
+    ductAt.bb[d] = place(b, b);
+    ductAt.ab[d] = place(a, b);
+    ductAt.ba[d] = place(b, a);
+  }
 }
 
 /** A hole of no size is no path. */

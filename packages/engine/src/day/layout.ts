@@ -3,7 +3,7 @@
 // The record keeps them in the order in which the network names them.
 
 import type { Network, Wall } from '../network/network.ts';
-import { analysePattern, entryAt, type Pattern } from './sparse-lu.ts';
+import { entryAt, type Pattern, patternOf } from './sparse-lu.ts';
 import { indexOfName } from './when.ts';
 
 export interface Layout {
@@ -53,20 +53,6 @@ export function pointsOf(network: Network): Points {
   return { names, pointOf: (name) => known.get(name) ?? indexOfName(names, name, 'zone or node') };
 }
 
-/** Structures already analysed, by topology: variants of one cabinet share them. A memo, bounded; it changes no result. */
-const analysed = new Map<string, Pattern>();
-const MOST_ANALYSED = 64;
-
-function patternFor(size: number, pairs: readonly (readonly [number, number])[]): Pattern {
-  const key = `${size}:${pairs.join(';')}`;
-  const known = analysed.get(key);
-  if (known !== undefined) return known;
-  const pattern = analysePattern(size, pairs);
-  if (analysed.size >= MOST_ANALYSED) analysed.clear();
-  analysed.set(key, pattern);
-  return pattern;
-}
-
 /** `pairs` name the points (by position among the names; stars follow the points) that some link couples. */
 export function layOut(
   network: Network,
@@ -80,7 +66,7 @@ export function layOut(
   let unknowns = 0;
   let fixed = 0;
   for (let i = 0; i < points + stars; i += 1) unknownOf[i] = isFixed(i) ? -1 - fixed++ : unknowns++;
-  const pattern = patternFor(
+  const pattern = patternOf(
     unknowns,
     pairs.map(([a, b]) => [unknownOf[a]!, unknownOf[b]!] as const).filter(([a, b]) => a >= 0 && b >= 0),
   );

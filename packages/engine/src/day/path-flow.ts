@@ -48,7 +48,7 @@ export function evaluatePaths(air: AirNetwork, state: AirState): void {
       slope[p] = c * (1 - (0.5 * dp * dp) / square);
     } else if (kind[p] === CRACK) {
       const square = dp * dp + bend[p]!;
-      const c = coefficient[p]! * density[source]! * square ** extra[p]!;
+      const c = coefficient[p]! * density[source]! * Math.exp(extra[p]! * Math.log(square));
       flow[p] = c * dp;
       slope[p] = c * (1 + (2 * extra[p]! * dp * dp) / square);
     } else if (kind[p] === TALL) {

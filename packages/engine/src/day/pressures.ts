@@ -5,6 +5,7 @@
 import { type AirNetwork, type AirState, CRACK, FAN } from './air-network.ts';
 import { branches, nearestBranch } from './fan-branch.ts';
 import { branchResistance, evaluatePaths } from './path-flow.ts';
+import { factor, solve } from './sparse-lu.ts';
 
 /** kg/s that count as nothing. */
 const NOTHING = 1e-15;
@@ -59,9 +60,9 @@ function fillDucts({ ductOf, ductSign }: AirNetwork, state: AirState): void {
  */
 function predict(air: AirNetwork, state: AirState): void {
   const { step, unknownOf, openList, flow, slope, head, keptHead, density, keptDensity, denser, pressure } = state;
-  const { ductOf, from, to, kind } = air;
-  const n = state.unknowns;
-  for (let u = 0; u <= n; u += 1) step[u] = 0;
+  const { ductOf, from, to, kind, pattern } = air;
+  const known = pattern.size;
+  for (let u = 0; u <= known; u += 1) step[u] = 0;
   for (let z = 0; z < air.zoneCount; z += 1) denser[z] = density[z]! / keptDensity[z]! - 1;
   let i = 0;
   while (i < state.openCount) {
@@ -80,8 +81,8 @@ function predict(air: AirNetwork, state: AirState): void {
     step[unknownOf[a]!] = step[unknownOf[a]!]! - sum;
     step[unknownOf[b]!] = step[unknownOf[b]!]! + sum;
   }
-  step[n] = 0;
-  backSolve(state);
+  step[known] = 0;
+  solve(pattern, state.matrix, step, 0);
   for (let z = 0; z < air.zoneCount; z += 1) pressure[z] = pressure[z]! + step[unknownOf[z]!]!;
 }
 
@@ -115,10 +116,10 @@ export function keepBranches(state: AirState): void {
 }
 
 function descend(air: AirNetwork, state: AirState): void {
-  const { residual, step, unknownOf, pressure, startPressure } = state;
-  const n = state.unknowns;
+  const { residual, step, pressure, startPressure } = state;
+  const n = air.pattern.size;
   evaluatePaths(air, state);
-  if (n === 0) return;
+  if (state.unknowns === 0) return;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     state.rounds += 1;
     const largest = balance(air, state);
@@ -126,7 +127,7 @@ function descend(air: AirNetwork, state: AirState): void {
     let worst = 0;
     for (let u = 0; u < n; u += 1) worst = Math.max(worst, Math.abs(residual[u]!));
     if (worst === 0) return;
-    newtonStep(state);
+    newtonStep(air, state);
     if (worst <= NOTHING || worst <= state.nearly * largest) {
       finishLinearly(air, state);
       return;
@@ -163,7 +164,6 @@ function descend(air: AirNetwork, state: AirState): void {
   }
   for (let z = 0; z < air.zoneCount; z += 1) {
     if (!Number.isFinite(pressure[z]!)) throw new Error('The air network has no finite solution');
-    if (unknownOf[z]! > n) throw new Error('The air network lost count of its unknowns');
   }
 }
 
@@ -185,10 +185,10 @@ function slopeAt(air: AirNetwork, state: AirState, share: number): number {
 /** Sums flows and slopes into residual (net outflow) and matrix; returns the largest flow. */
 function balance(air: AirNetwork, state: AirState): number {
   const { residual, matrix, unknownOf, openList, flow, slope } = state;
-  const width = state.unknowns + 1;
-  for (let u = 0; u < width; u += 1) residual[u] = 0;
-  for (let at = 0; at < width * width; at += 1) matrix[at] = 0;
-  const { ductOf, ductSign, ducts } = air;
+  const { ductOf, ductSign, ducts, pattern } = air;
+  const { aa, bb, ab, ba } = state.ductAt;
+  for (let u = 0; u <= pattern.size; u += 1) residual[u] = 0;
+  matrix.set(state.blank);
   let largest = 0;
   const driven = state.openCount;
   const end = driven + state.fixedCount;
@@ -209,48 +209,22 @@ function balance(air: AirNetwork, state: AirState): number {
     const b = unknownOf[ducts.b[d]!]!;
     residual[a] = residual[a]! + sum;
     residual[b] = residual[b]! - sum;
-    matrix[a * width + a] = matrix[a * width + a]! + g;
-    matrix[b * width + b] = matrix[b * width + b]! + g;
-    matrix[a * width + b] = matrix[a * width + b]! - g;
-    matrix[b * width + a] = matrix[b * width + a]! - g;
+    matrix[aa[d]!] = matrix[aa[d]!]! + g;
+    matrix[bb[d]!] = matrix[bb[d]!]! + g;
+    matrix[ab[d]!] = matrix[ab[d]!]! - g;
+    matrix[ba[d]!] = matrix[ba[d]!]! - g;
   }
   return largest;
 }
 
-/** Solves matrix · step = -residual by L D Lᵀ in place; the last row and column belong to the known pressures. */
-function newtonStep(state: AirState): void {
+/** Solves matrix · step = -residual; the last place of the step belongs to the known pressures. */
+function newtonStep({ pattern }: AirNetwork, state: AirState): void {
   const { matrix, residual, step } = state;
-  const n = state.unknowns;
-  const width = n + 1;
-  for (let k = 0; k < n; k += 1) {
-    const pivot = matrix[k * width + k]!;
-    for (let i = k + 1; i < n; i += 1) {
-      const below = matrix[k * width + i]!;
-      if (below === 0) continue;
-      const share = below / pivot;
-      for (let j = i; j < n; j += 1) {
-        matrix[i * width + j] = matrix[i * width + j]! - share * matrix[k * width + j]!;
-      }
-      matrix[i * width + k] = share;
-    }
-  }
+  factor(pattern, matrix);
   state.factored = true;
-  for (let u = 0; u < n; u += 1) step[u] = -residual[u]!;
-  step[n] = 0;
-  backSolve(state);
-}
-
-function backSolve({ matrix, step, unknowns: n }: AirState): void {
-  const width = n + 1;
-  for (let k = 0; k < n; k += 1) {
-    const value = step[k]!;
-    for (let i = k + 1; i < n; i += 1) step[i] = step[i]! - matrix[i * width + k]! * value;
-  }
-  for (let k = n - 1; k >= 0; k -= 1) {
-    let value = step[k]!;
-    for (let j = k + 1; j < n; j += 1) value -= matrix[k * width + j]! * step[j]!;
-    step[k] = value / matrix[k * width + k]!;
-  }
+  for (let u = 0; u < pattern.size; u += 1) step[u] = -residual[u]!;
+  step[pattern.size] = 0;
+  solve(pattern, matrix, step, 0);
 }
 
 /** Takes the step and lets the flows follow on their slopes: the balances then close to rounding. */

@@ -1,6 +1,7 @@
 // Sparse LU without pivoting on a pattern that never changes. The pattern is symmetric, the elimination order is by minimum
 // degree, and every index of the elimination is worked out once, so that factoring runs straight through typed arrays.
-// Without pivoting it needs matrices that are diagonally dominant enough: the heat balances are (capacities and losses).
+// Without pivoting it needs matrices that are diagonally dominant enough: the heat balances are (capacities and losses), and so are
+// the slopes of flows.
 
 /** A pattern with its elimination programme; shared by all days of one topology. */
 export interface Pattern {
@@ -58,6 +59,21 @@ export function analysePattern(size: number, pairs: readonly (readonly [number, 
     length: size + 2 * columns.length,
   };
   return { ...pattern, target: eliminationTargets(pattern) };
+}
+
+/** Structures already analysed, by topology: variants of one cabinet share them. A memo, bounded; it changes no result. */
+const analysed = new Map<string, Pattern>();
+const MOST_ANALYSED = 64;
+
+/** `analysePattern`, once for each topology. */
+export function patternOf(size: number, pairs: readonly (readonly [number, number])[]): Pattern {
+  const key = `${size}:${pairs.join(';')}`;
+  const known = analysed.get(key);
+  if (known !== undefined) return known;
+  const pattern = analysePattern(size, pairs);
+  if (analysed.size >= MOST_ANALYSED) analysed.clear();
+  analysed.set(key, pattern);
+  return pattern;
 }
 
 function eliminationTargets(pattern: Pattern): Int32Array {

@@ -6,7 +6,7 @@ import type { CarbonBed, Network } from '../network/network.ts';
 import type { AirNetwork } from './air-network.ts';
 import { type CarbonLaw, carbonLaw } from './carbon-law.ts';
 import type { HeatNetwork } from './heat-network.ts';
-import { analysePattern, entryAt, type Pattern } from './sparse-lu.ts';
+import { entryAt, type Pattern, patternOf } from './sparse-lu.ts';
 import { indexOfName } from './when.ts';
 
 export interface TransportNetwork {
@@ -186,7 +186,7 @@ function placeZones(
   const unknown = new Int32Array(held.length).fill(-1);
   let solved = 0;
   for (let z = 0; z < held.length; z += 1) if (held[z] === 0) unknown[z] = solved++;
-  const pattern = analysePattern(
+  const pattern = patternOf(
     solved,
     pairs.map(([a, b]) => [unknown[a]!, unknown[b]!] as const).filter(([a, b]) => a >= 0 && b >= 0),
   );
