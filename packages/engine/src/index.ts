@@ -85,6 +85,17 @@ export { readNetwork } from './network/read-network.ts';
 export { writeNetwork } from './network/write-network.ts';
 export { careCalendar } from './papers/care-calendar.ts';
 export { csvCell } from './papers/csv-cell.ts';
+export {
+  type CourseOutcome,
+  type CourseTask,
+  courseRunner,
+  type DayBands,
+  type DayBandsOptions,
+  dayBands,
+  type EvaluateCourses,
+  type LineBand,
+  type LineCourse,
+} from './papers/day-bands.ts';
 export type { Band, Bar, Level, Line, Mark, Panel, Pen, Strip, Wording } from './papers/day-panels.ts';
 export { dashes, dayPanels, dayStrips } from './papers/day-panels.ts';
 export { dayPicture } from './papers/day-picture.ts';
