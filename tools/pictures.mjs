@@ -1,4 +1,4 @@
-// npm run pictures: opens the workbench in Chromium and takes the pictures that docs/workbench.md shows, each as a person would see it.
+// npm run pictures [NAME...]: opens the workbench in Chromium and takes the pictures that docs/workbench.md shows, each as a person would see it.
 
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
@@ -17,7 +17,9 @@ const pick = (part) => async (page) => {
   await page.locator(`[data-part="${part}"]`).focus();
   await page.keyboard.press('Enter');
 };
-const key = (name) => (page) => page.keyboard.press(name);
+const openHours = async (page) => {
+  await page.locator('.time-cursor svg').click({ position: { x: 735, y: 40 } });
+};
 const openRemark = (page) => page.locator('.remark .head').nth(1).click();
 const bands = (page) => page.waitForSelector('.pending', { state: 'detached', timeout: 180_000 });
 const openExample = (name) => (page) =>
@@ -31,6 +33,18 @@ const askOfLog = async (page) => {
   await page.locator('.ask-pane .begin').click();
   await page.waitForSelector('.answered .paper img', { timeout: 180_000 });
 };
+const lineBands = (page) => page.waitForSelector('.panel .spread', { timeout: 180_000 });
+const ask = (question) => async (page) => {
+  await button('Ask')(page);
+  await button(question)(page);
+  await page.locator('.ask-pane .begin').click();
+  await page.getByText('Done.', { exact: true }).waitFor({ timeout: 180_000 });
+};
+const scrollTo = (part) => (page) =>
+  page
+    .locator(part)
+    .first()
+    .evaluate((found) => found.scrollIntoView({ block: 'start' }));
 const toAnswer = (page) =>
   page
     .locator('.answered table')
@@ -40,18 +54,31 @@ const toAnswer = (page) =>
 const pictures = [
   { name: 'front', does: [bands] },
   { name: 'remark', does: [bands, openRemark] },
-  { name: 'day', does: [button('Day'), key('PageUp')] },
+  { name: 'day', does: [bands, button('Day'), lineBands, openHours] },
   { name: 'plan', does: [button('Plan'), pick('machines.gable')] },
   { name: 'space', does: [button('Space')] },
   { name: 'part', does: [button('Part'), pick('machines.ridge')] },
   { name: 'text', does: [button('Text')] },
   {
     name: 'options',
-    does: [button('Options'), (page) => page.getByRole('button', { name: 'set beside' }).first().click()],
+    does: [
+      bands,
+      button('Options'),
+      (page) => page.getByRole('button', { name: 'set beside' }).first().click(),
+      (page) => page.waitForSelector('.pair .sheet + .sheet'),
+    ],
   },
   { name: 'log', height: 1100, does: [openExample('winter-shed'), button('Ask'), askOfLog, button('Day'), toAnswer] },
   { name: 'questions', does: [button('My own cabinet')] },
-  { name: 'dark', dark: true, does: [button('Day'), key('PageUp')] },
+  { name: 'ask', does: [openExample('school-locker'), bands, ask('What if one part fails?')] },
+  { name: 'dark', dark: true, does: [bands, button('Day'), lineBands, openHours] },
+  { name: 'ask-dark', dark: true, does: [openExample('winter-shed'), bands, ask('What do I build it from?')] },
+  {
+    name: 'ask-phone',
+    width: 390,
+    height: 844,
+    does: [openExample('winter-shed'), bands, ask('When may a socket go off?'), scrollTo('.ask-pane')],
+  },
   { name: 'phone', width: 390, height: 844, does: [] },
 ];
 
@@ -77,7 +104,8 @@ async function takeAll() {
       if (found !== null) resolve(found[0]);
     });
   });
-  for (const picture of pictures) await take(picture, address);
+  const named = process.argv.slice(2);
+  for (const picture of pictures) if (named.length === 0 || named.includes(picture.name)) await take(picture, address);
   server.kill('SIGINT');
   return 0;
 }

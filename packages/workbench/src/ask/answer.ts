@@ -9,6 +9,8 @@ export interface AnswerProps<Name extends StudyName> {
   readonly result: Results[Name];
   readonly look: Look;
   readonly units: UnitSystem;
+  /** That it is a study of. */
+  readonly text: string;
   /** Of the cabinet as it is drawn: its changes can be done. */
   readonly current: boolean;
   readonly onPart: (part: string, day?: string, time?: number) => void;

@@ -26,17 +26,19 @@ export function AskPane(props: AskPaneProps) {
   const shown: Askable = question === 'compare' ? 'faults' : question;
   return (
     <section className="ask-pane" aria-labelledby="ask-title">
-      <h2 id="ask-title">Ask</h2>
-      <ul className="ask-list">
-        {Object.entries(questions).map(([study, { asks }]) => (
-          <li key={study}>
-            <button type="button" aria-pressed={study === shown} onClick={() => onQuestion(study as Askable)}>
-              {asks}
-              {asked[study as Askable]?.state === 'running' ? ' …' : ''}
-            </button>
-          </li>
-        ))}
-      </ul>
+      <div className="ask-side">
+        <h2 id="ask-title">Ask</h2>
+        <ul className="ask-list">
+          {Object.entries(questions).map(([study, { asks }]) => (
+            <li key={study}>
+              <button type="button" aria-pressed={study === shown} onClick={() => onQuestion(study as Askable)}>
+                {asks}
+                {asked[study as Askable]?.state === 'running' ? ' …' : ''}
+              </button>
+            </li>
+          ))}
+        </ul>
+      </div>
       <Answered key={shown} {...props} study={shown} of={questions[shown] as Question<StudyName>} />
     </section>
   );
@@ -66,9 +68,9 @@ function Answered({
           {its?.result === undefined ? 'Ask' : 'Ask anew'}
         </button>
         {wanted !== undefined && <span>{wanted}</span>}
+        {its !== undefined && <Course asked={its} text={text} onStop={onStop} />}
       </div>
-      {its !== undefined && <Course asked={its} text={text} onStop={onStop} />}
-      {its?.result !== undefined && <View {...props} result={its.result} current={its.text === text} />}
+      {its?.result !== undefined && <View {...props} result={its.result} text={its.text} current={its.text === text} />}
     </div>
   );
 }

@@ -1,7 +1,7 @@
 // What two questions about a log have in common: what was wrong with it, and its picture.
 
 import { type LogFault, type LogRemark, remarkText } from '@stillair/engine';
-import { useMemo } from 'preact/compat';
+import { Picture } from './picture.tsx';
 
 export function LogFaultView({ fault, mend }: LogFault) {
   return (
@@ -33,14 +33,5 @@ function inPage(text: string): string {
 }
 
 export function LogPicture({ picture, alt }: { readonly picture: string | undefined; readonly alt: string }) {
-  const address = useMemo(
-    () => (picture === undefined ? undefined : `data:image/svg+xml;charset=utf-8,${encodeURIComponent(picture)}`),
-    [picture],
-  );
-  if (address === undefined) return null;
-  return (
-    <figure className="paper">
-      <img src={address} alt={alt} />
-    </figure>
-  );
+  return picture === undefined ? null : <Picture svg={picture} alt={alt} />;
 }

@@ -1,16 +1,15 @@
 // When each job of the queue starts, why then, and the week as a picture.
 
 import { conflictHead, formatMoment, type Plan, type PlannedJob } from '@stillair/engine';
-import { useMemo } from 'preact/compat';
 import { download } from '../files/browser-store.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
 import type { AnswerProps } from './answer.ts';
 import { PartName } from './part-name.tsx';
+import { Picture } from './picture.tsx';
 
 export function PlanView(props: AnswerProps<'plan'>) {
   const { plan, picture, calendar } = props.result;
   const { jobs, found, conflict, checks, learned } = plan;
-  const address = useMemo(() => `data:image/svg+xml;charset=utf-8,${encodeURIComponent(picture)}`, [picture]);
   const broken = checks.filter(({ verdict }) => verdict === 'fails');
   return (
     <>
@@ -27,9 +26,7 @@ export function PlanView(props: AnswerProps<'plan'>) {
       )}
       {found === 'yes' && (
         <>
-          <figure className="paper week">
-            <img src={address} alt={`the week: ${jobs.length} jobs, with warmth, power and noise by the hour`} />
-          </figure>
+          <Picture wide svg={picture} alt={`the week: ${jobs.length} jobs, with warmth, power and noise by the hour`} />
           <p>
             <button type="button" onClick={() => download('plan.ics', new Blob([calendar], { type: 'text/calendar' }))}>
               take it out as a calendar

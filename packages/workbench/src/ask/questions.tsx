@@ -28,7 +28,7 @@ export const questions: { readonly [Name in Askable]: Question<Name> } = {
   },
   search: {
     asks: 'What would be better?',
-    says: 'Tries what the file leaves free under search:, or what may be assumed, for what keeps every limit and is best in what you want.',
+    says: 'Tries what the file leaves free under “search:”, or what may be assumed, for what keeps every limit and is best in what you want.',
     Controls: WantsChoice,
     wants: ({ wants }) => (wants?.length === 0 ? 'Say what is wanted.' : undefined),
     View: SearchView,
@@ -59,7 +59,7 @@ export const questions: { readonly [Name in Askable]: Question<Name> } = {
   },
   plan: {
     asks: 'When does each job run?',
-    says: 'Plans when each job that waits in the file (queue:) starts, by machines, people, quiet hours, the circuit and the warmth of the bays, and runs the week through.',
+    says: 'Plans when each job that waits under “queue:” in the file starts, by machines, people, quiet hours, the circuit and the warmth of the bays, and runs the week through.',
     wants: (_, { cabinet }) => (cabinet.queue === undefined ? 'No job waits: the file has no queue.' : undefined),
     View: PlanView,
   },

@@ -9,17 +9,16 @@ import {
   type SearchVariant,
   wantRules,
 } from '@stillair/engine';
-import { useMemo } from 'preact/compat';
 import { placeText } from '../remarks/finding-text.ts';
 import type { AnswerProps } from './answer.ts';
+import { Picture } from './picture.tsx';
 
 export function SearchView(props: AnswerProps<'search'>) {
   const { result, look, units } = props;
   const { study, picture } = result;
   const { winner, base, wants, front, givenUp, close, inTheWay, choices } = study;
-  const address = useMemo(() => `data:image/svg+xml;charset=utf-8,${encodeURIComponent(picture)}`, [picture]);
   if (choices.length === 0)
-    return <p>Nothing is free to change: say under search: in the text what may, or give the cabinet an option.</p>;
+    return <p>Nothing is free to change: say under “search:” in the text what may, or give the cabinet an option.</p>;
   if (winner === undefined) return <p>No variant could be run. {study.faults.join('; ')}</p>;
   const about = (limit: NamedLimit): string => `${limit.title} (${placeText(limit, look.days.length)})`;
   return (
@@ -29,7 +28,7 @@ export function SearchView(props: AnswerProps<'search'>) {
       </p>
       <p className="rest">
         Free to change
-        {choices.some(({ assumed }) => assumed) ? ' (assumed, as the file does not say under search:)' : ''}:{' '}
+        {choices.some(({ assumed }) => assumed) ? ' (assumed, as the file does not say under “search:”)' : ''}:{' '}
         {choices.map(({ id, values }) => `${id} (${values.length})`).join(', ')}.
       </p>
       <div className="papers">
@@ -83,12 +82,10 @@ export function SearchView(props: AnswerProps<'search'>) {
             </p>
           )}
         </div>
-        <figure className="paper">
-          <img
-            src={address}
-            alt={`the front: ${front.length} variants that none other beats in all of ${wants.join(', ')}`}
-          />
-        </figure>
+        <Picture
+          svg={picture}
+          alt={`the front: ${front.length} variants that none other beats in all of ${wants.join(', ')}`}
+        />
       </div>
       {front.length > 1 && <Front {...props} />}
     </>
@@ -184,7 +181,12 @@ function ranText({ ran, variants, complete, closed }: SearchStudy): string {
     : closed
       ? 'No single change of the winner is better; a better one further off may have been missed.'
       : 'Not every single change of the winner was run.';
-  return `${ran} of ${variants > 1e6 ? variants.toExponential(1) : variants} variants were run. ${sure} It is no substitute for local codes and licensed practice.`;
+  return `${ran} of ${countText(variants)} variants were run. ${sure} It is no substitute for local codes and licensed practice.`;
+}
+
+/** Many are told to two digits. */
+function countText(count: number): string {
+  return new Intl.NumberFormat('en', count < 1e5 ? {} : { maximumSignificantDigits: 2 }).format(count);
 }
 
 function surelyText(name: string, { chance, unsure = [] }: SearchVariant): string {

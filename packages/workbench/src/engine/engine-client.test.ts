@@ -15,7 +15,7 @@ function silent(): Silent {
     onmessage: null,
     postMessage: (question: Question) => void asked.push(question),
     terminate: () => undefined,
-    says: (data) => worker.onmessage?.call(worker as unknown as Worker, { data } as MessageEvent),
+    says: (data) => void worker.onmessage?.call(worker as unknown as Worker, { data } as MessageEvent),
   };
   return worker;
 }

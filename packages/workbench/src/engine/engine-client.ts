@@ -12,6 +12,8 @@ export interface EngineClient {
   /** Bands at once. */
   readonly judge: (text: string) => void;
   readonly ask: (text: string, study: StudyName, wishes?: Partial<Wishes>) => void;
+  /** Bands about the lines of a day. */
+  readonly dayBands: (text: string, day: string, units: UnitSystem) => void;
   readonly stop: (what: 'judge' | 'ask') => void;
   /** The text with edits done, or why it cannot be. */
   readonly edit: (text: string, edits: readonly Edit[]) => Promise<Of<'edited'> | Of<'refused'>>;
@@ -50,6 +52,7 @@ export function openEngine(
   let judging = 0;
   let asking = 0;
   let looking: { readonly id: number; readonly text: string; readonly parts: LookPart[] } | undefined;
+  let banding = 0;
   let lookedAt: string | undefined;
   /** The text whose bands wait for its middle values, and for a pause. */
   let later: string | undefined;
@@ -63,7 +66,7 @@ export function openEngine(
   const openPatient = (): EngineWorker => {
     const opened = create();
     opened.onmessage = ({ data }: MessageEvent<Answer>) => {
-      if (data.id === judging || data.id === asking) heard(data);
+      if (data.id === judging || data.id === asking || data.id === banding) heard(data);
     };
     return opened;
   };
@@ -131,6 +134,7 @@ export function openEngine(
       if (patient !== undefined) askLong({ kind: 'leave', id: ++id });
       judging = 0;
       asking = 0;
+      banding = 0;
       clearTimeout(timer);
       later = text;
     },
@@ -140,6 +144,10 @@ export function openEngine(
       if (later !== undefined) judge(later);
       asking = ++id;
       askLong({ kind: 'ask', id: asking, text, study, wishes: { samples: SAMPLES, ...wishes } });
+    },
+    dayBands: (text, day, units) => {
+      banding = ++id;
+      askLong({ kind: 'dayBands', id: banding, text, day, units, samples: SAMPLES });
     },
     stop: (of) => askLong({ kind: 'stop', id: ++id, of }),
     edit: (text, edits) => answered(first, (question) => ({ kind: 'edit', id: question, text, edits })),

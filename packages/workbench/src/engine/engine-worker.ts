@@ -32,6 +32,7 @@ addEventListener('message', ({ data }: MessageEvent<Question | Help>) => {
     case 'help':
     case 'judge':
     case 'ask':
+    case 'dayBands':
     case 'stop':
     case 'leave':
       long ??= openLong();

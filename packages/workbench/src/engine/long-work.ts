@@ -22,6 +22,7 @@ interface Piece {
 export function longWork(hands: Hands, say: (answer: Said) => void): (question: LongQuestion) => void {
   let judging: Piece | undefined;
   let asking: Piece | undefined;
+  let banding: Piece | undefined;
   let judged: Promise<void> = Promise.resolve();
   const leave = (piece: Piece | undefined): void => {
     if (piece !== undefined) piece.state = 'left';
@@ -42,6 +43,11 @@ export function longWork(hands: Hands, say: (answer: Said) => void): (question: 
         void judged.then(() => studyNow(question, piece, hands, say));
         break;
       }
+      case 'dayBands':
+        leave(banding);
+        banding = { id, state: 'wanted' };
+        void bandsNow(question, banding, hands, say);
+        break;
       case 'stop': {
         const piece = question.of === 'judge' ? judging : asking;
         if (piece?.state === 'wanted') piece.state = 'stopped';
@@ -50,6 +56,7 @@ export function longWork(hands: Hands, say: (answer: Said) => void): (question: 
       case 'leave':
         leave(judging);
         leave(asking);
+        leave(banding);
     }
   };
 }
@@ -109,6 +116,20 @@ async function studyNow(
     if (!isLeft(piece))
       say({ kind: 'broke', id, study: name, why: error instanceof Error ? error.message : String(error) });
   }
+}
+
+/** The lines stay without bands where there is no source, or no bands come of it: nobody asked for more than a look. */
+async function bandsNow(
+  question: Extract<LongQuestion, { kind: 'dayBands' }>,
+  piece: Piece,
+  hands: Hands,
+  say: (answer: Said) => void,
+): Promise<void> {
+  const source = sourceOf(question.text);
+  if (source === undefined) return;
+  const { bandsOfDay } = await onDemand();
+  const bands = await bandsOfDay(source, question, hands, () => piece.state !== 'wanted');
+  if (piece.state === 'wanted') say({ kind: 'dayBanded', id: question.id, units: question.units, bands });
 }
 
 export function sourceOf(text: string): ReadSource | undefined {

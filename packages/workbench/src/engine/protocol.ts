@@ -7,6 +7,7 @@ import type {
   CareStudy,
   Comparison,
   Complaint,
+  DayBands,
   DriftStudy,
   Edit,
   FaultStudy,
@@ -169,7 +170,7 @@ export interface Wishes {
 }
 
 /** Tasks that can be spread over workers, by the function that runs them. */
-export type Runs = 'variants' | 'faults' | 'search' | 'trials' | 'log';
+export type Runs = 'variants' | 'faults' | 'search' | 'trials' | 'log' | 'courses';
 
 /** One task for a helping worker; tasks of one piece of work share what was read for it. */
 export interface Help {
@@ -219,6 +220,15 @@ export type Question =
       readonly study: StudyName;
       readonly wishes: Wishes;
     }
+  /** Bands about the lines of one day of this text; runs beside the rest, and ends only another of its kind. */
+  | {
+      readonly kind: 'dayBands';
+      readonly id: number;
+      readonly text: string;
+      readonly day: string;
+      readonly units: UnitSystem;
+      readonly samples: number;
+    }
   /** The text with these edits done, comments kept. */
   | { readonly kind: 'edit'; readonly id: number; readonly text: string; readonly edits: readonly Edit[] }
   /** The text of an option, read for drawing beside the cabinet as it stands. */
@@ -230,8 +240,9 @@ export type Question =
   /** The text has changed: nobody wants to hear of the old one. */
   | { readonly kind: 'leave'; readonly id: number };
 
-export type QuickQuestion = Exclude<Question, { readonly kind: 'judge' | 'ask' | 'stop' | 'leave' }>;
-export type LongQuestion = Extract<Question, { readonly kind: 'judge' | 'ask' | 'stop' | 'leave' }>;
+type LongKind = 'judge' | 'ask' | 'dayBands' | 'stop' | 'leave';
+export type QuickQuestion = Exclude<Question, { readonly kind: LongKind }>;
+export type LongQuestion = Extract<Question, { readonly kind: LongKind }>;
 
 /** A look that several workers share: the first also takes what no day changes, and every so-manieth day is one's own. */
 export interface Share {
@@ -274,6 +285,7 @@ export type Answer =
   | { readonly kind: 'banded'; readonly id: number; readonly findings: readonly BriefFinding[] }
   | { readonly kind: 'judged'; readonly id: number; readonly judgement: Judged }
   | { readonly kind: 'judging'; readonly id: number; readonly progress: Progress }
+  | { readonly kind: 'dayBanded'; readonly id: number; readonly units: UnitSystem; readonly bands: DayBands }
   | { readonly kind: 'studying'; readonly id: number; readonly study: StudyName; readonly progress: Progress }
   | Told
   /** The study could not be made. */

@@ -1,7 +1,7 @@
 // All that the page knows: the text with its past, what the engine said of it, and how the person looks at it.
 // A reducer and nothing else: the same actions give the same page.
 
-import type { BriefFinding, Complaint, UnitSystem } from '@stillair/engine';
+import type { BriefFinding, Complaint, DayBands, UnitSystem } from '@stillair/engine';
 import type { Answer, Look, Progress, StudyName } from '../engine/protocol.ts';
 import { type AllAsked, askedAnew, heardOfStudy, leftAll } from './asked.ts';
 import { withSpreads } from './with-spreads.ts';
@@ -34,6 +34,8 @@ export interface Work {
   readonly pending: boolean;
   /** Bands are there, remedies may not be. */
   readonly banded: boolean;
+  /** Bands about the lines of days, of this text, by `bandsKey`. */
+  readonly dayBands: Readonly<Record<string, DayBands>>;
   /** The person stopped it: bands rest on fewer samples than were asked for. */
   readonly cut?: { readonly ran: number; readonly asked: number };
   readonly progress?: Progress;
@@ -99,6 +101,7 @@ export const emptyWork: Work = {
   answered: 0,
   pending: false,
   banded: false,
+  dayBands: {},
   complaints: [],
   asked: {},
   question: 'faults',
@@ -192,7 +195,7 @@ function stepped(work: Work, text: string | undefined, past: readonly string[], 
 
 /** Another text: its bands are to come, and what is being worked out is of the old one. */
 function changed(work: Work): Work {
-  return { ...without(work, 'cut', undefined), asked: leftAll(work.asked), pending: true, banded: false };
+  return { ...without(work, 'cut', undefined), asked: leftAll(work.asked), pending: true, banded: false, dayBands: {} };
 }
 
 function heard(work: Work, answer: Answer): Work {
@@ -224,6 +227,11 @@ function heard(work: Work, answer: Answer): Work {
     }
     case 'judging':
       return { ...work, progress: answer.progress };
+    case 'dayBanded':
+      return {
+        ...work,
+        dayBands: { ...work.dayBands, [bandsKey(answer.bands.day, answer.units)]: answer.bands },
+      };
     case 'studying':
     case 'told':
     case 'broke': {
@@ -240,6 +248,10 @@ function heard(work: Work, answer: Answer): Work {
     case 'refused':
       return work;
   }
+}
+
+export function bandsKey(day: string, units: UnitSystem): string {
+  return `${day}, ${units}`;
 }
 
 /** Remedies that were tried stay to be read until new ones come; bands of another text would mislead, and go. */

@@ -13,9 +13,10 @@ import { Sheet } from '../sheet/sheet.tsx';
 import { partOfFinding } from '../sheet/solids.ts';
 import { whatIsSeen } from '../start/what-is-seen.ts';
 import { Complaints } from './complaints.tsx';
+import { DayShown } from './day-shown.tsx';
 import { Leaders } from './leaders.tsx';
 import { TitleBlock } from './title-block.tsx';
-import { useAskReason, useFields, useLines, useTraced, useWords } from './use-asked.ts';
+import { useAskReason, useDayBands, useFields, useLines, useTraced, useWords } from './use-asked.ts';
 import { useDark } from './use-dark.ts';
 import { useEngine } from './use-engine.ts';
 import { useFiles } from './use-files.ts';
@@ -125,6 +126,7 @@ export function App() {
   const lines = useLines(work, engine);
   const words = useWords(work, engine);
   const fields = useFields(work, engine);
+  const bands = useDayBands(work, engine);
   const traced = useTraced(work, engine, act);
   const beside = work.traced?.beside === true ? traced : undefined;
   const has = (pane: Pane): boolean => work.panes.includes(pane);
@@ -183,6 +185,9 @@ export function App() {
           </Suspense>
         )}
         <div className={beside === undefined ? 'drawing' : 'drawing pair'}>
+          {look !== undefined && (
+            <DayShown days={look.days} shown={work.day} onDay={(at) => act({ do: 'day', day: at })} />
+          )}
           {look !== undefined && day !== undefined && work.view !== 'space' && (
             <>
               <Sheet
@@ -214,7 +219,6 @@ export function App() {
                   onMove={stay}
                 />
               )}
-              <Legend dark={dark} units={work.units} />
             </>
           )}
           {look !== undefined && day !== undefined && work.view === 'space' && (
@@ -229,6 +233,7 @@ export function App() {
               />
             </Suspense>
           )}
+          {look !== undefined && <Legend dark={dark} units={work.units} />}
           {look === undefined && work.complaints.length === 0 && <p className="waiting">Reading the cabinet …</p>}
           {work.complaints.length > 0 && <Complaints complaints={work.complaints} stale={look !== undefined} />}
         </div>
@@ -293,6 +298,7 @@ export function App() {
               day={day}
               lines={lines}
               logged={logged}
+              bands={bands}
               time={work.time}
               onTime={(time) => act({ do: 'time', time })}
               shown={shownPanels ?? lines.panels.slice(0, 2).map(({ title }) => title)}

@@ -7,6 +7,8 @@ const LOOKS = [
   'fill',
   'stroke',
   'stroke-width',
+  'stroke-opacity',
+  'paint-order',
   'stroke-dasharray',
   'stroke-linejoin',
   'font-size',

@@ -33,7 +33,7 @@ export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
   return (
     <header className="title-block">
       <div className="name">
-        <h1>{look?.cabinet.title ?? 'Stillair'}</h1>
+        <h1 title={look?.cabinet.title}>{look?.cabinet.title ?? 'Stillair'}</h1>
         <p>
           {work.name}
           {unsaved ? ', changed' : ''}
@@ -43,6 +43,7 @@ export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
       <fieldset>
         <legend>File</legend>
         <select
+          className="opens"
           aria-label="open a cabinet"
           value=""
           onChange={(event) => {
@@ -105,22 +106,6 @@ export function TitleBlock({ work, act, files, onOwn }: TitleBlockProps) {
           </button>
         ))}
       </fieldset>
-      {look !== undefined && look.days.length > 1 && (
-        <fieldset>
-          <legend>Day</legend>
-          <select
-            aria-label="day"
-            value={work.day}
-            onChange={(event) => act({ do: 'day', day: Number(event.currentTarget.value) })}
-          >
-            {look.days.map(({ sheet }, at) => (
-              <option key={sheet.day} value={at}>
-                {sheet.title}
-              </option>
-            ))}
-          </select>
-        </fieldset>
-      )}
       <fieldset>
         <legend>Unfold</legend>
         {panes.map(([pane, label]) => (

@@ -1,9 +1,10 @@
 // What the page asks of the engine only while somebody looks at it: words for the editor, keys of a part, an option, how a number came
 // about, the lines of a day.
 
+import type { DayBands } from '@stillair/engine';
 import { type Dispatch, useCallback, useEffect, useRef, useState } from 'preact/compat';
 import type { DayLines, Field, Look, Reason, Vocabulary } from '../engine/protocol.ts';
-import type { Action, Work } from '../model/work.ts';
+import { type Action, bandsKey, type Work } from '../model/work.ts';
 import { splitOnce } from '../sheet/solids.ts';
 import type { EngineRef } from './use-engine.ts';
 
@@ -77,6 +78,18 @@ export function useLines({ look, lookedAt, day, units, panes }: Work, engine: En
     };
   }, [id, look, lookedAt, units, engine]);
   return lines?.of === of ? lines.drawn : undefined;
+}
+
+/** Bands about the lines of the day, while they are shown; asked for once the remarks have theirs, which everybody reads. */
+export function useDayBands(work: Work, engine: EngineRef): DayBands | undefined {
+  const { text, look, lookedAt, day, units, panes, banded, pending, dayBands } = work;
+  const shown = look?.days[day]?.sheet.day;
+  const known = shown === undefined ? undefined : dayBands[bandsKey(shown, units)];
+  const wanted = panes.includes('day') && lookedAt === text && (banded || !pending) && known === undefined;
+  useEffect(() => {
+    if (wanted && shown !== undefined) engine.current?.dayBands(text, shown, units);
+  }, [wanted, text, shown, units, engine]);
+  return known;
 }
 
 /** Keys of the picked part, while they are shown. */

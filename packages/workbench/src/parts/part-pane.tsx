@@ -94,7 +94,7 @@ function FieldRow({ field, onEdit }: { readonly field: Field; readonly onEdit: (
         id={id}
         list={words === undefined ? undefined : `${id}-words`}
         value={typed}
-        placeholder={origin === '' ? 'not given' : origin.split(':')[0]}
+        placeholder={origin === '' ? 'not given' : origin.split(/[:,(]/)[0]}
         disabled={!editable || written?.startsWith('(') === true}
         aria-describedby={`${id}-about`}
         onInput={(event) => setTyped(event.currentTarget.value)}

@@ -14,19 +14,21 @@ export interface AirArrowProps {
   readonly flow: number;
   readonly turning: boolean;
   readonly units: UnitSystem;
+  /** Of its usual size. */
+  readonly grown: number;
 }
 
 /** Below this a flow is told as none, m³/s: 0.1 m³/h. */
 const STILL = 3e-5;
 const LENGTH = 46;
 
-export function AirArrow({ x, y, dx, dy, nearer, flow, turning, units }: AirArrowProps) {
+export function AirArrow({ x, y, dx, dy, nearer, flow, turning, units, grown }: AirArrowProps) {
   const still = Math.abs(flow) < STILL;
-  const thick = still ? 1.5 : Math.min(14, 2 + 0.22 * Math.abs(flow) * 3600);
+  const thick = still ? 1.5 : grown * Math.min(14, 2 + 0.22 * Math.abs(flow) * 3600);
   const text = still ? 'no flow' : formatQuantity('flow', Math.abs(flow), units);
-  if (turning) return <Turning x={x} y={y} thick={thick} text={text} />;
+  if (turning) return <Turning x={x} y={y} thick={thick} text={text} grown={grown} />;
   if (dx === 0 && dy === 0) {
-    const radius = 6 + thick / 2;
+    const radius = 6 * grown + thick / 2;
     const towards = nearer === flow >= 0;
     const arm = radius * 0.6;
     return (
@@ -40,7 +42,7 @@ export function AirArrow({ x, y, dx, dy, nearer, flow, turning, units }: AirArro
             d={`M${x - arm} ${y - arm}L${x + arm} ${y + arm}M${x + arm} ${y - arm}L${x - arm} ${y + arm}`}
           />
         )}
-        <text x={x} y={y + radius + 13} textAnchor="middle">
+        <text x={x} y={y - radius - 5} textAnchor="middle">
           {text}
         </text>
       </g>
@@ -48,11 +50,11 @@ export function AirArrow({ x, y, dx, dy, nearer, flow, turning, units }: AirArro
   }
   const sign = flow < 0 ? -1 : 1;
   const [ux, uy] = [dx * sign, dy * sign];
-  const half = LENGTH / 2;
-  const tip = 5 + thick * 0.8;
+  const half = (grown * LENGTH) / 2;
+  const tip = 5 * grown + thick * 0.8;
   const end = { x: x + ux * half, y: y + uy * half };
   const neck = { x: end.x - ux * tip, y: end.y - uy * tip };
-  const flank = 4 + thick * 0.7;
+  const flank = 4 * grown + thick * 0.7;
   const beside =
     dx === 0 ? { x: x + thick / 2 + 8, y: y + 4, anchor: 'start' } : { x, y: y - thick / 2 - 8, anchor: 'middle' };
   return (
@@ -76,17 +78,21 @@ function Turning({
   y,
   thick,
   text,
+  grown,
 }: {
   readonly x: number;
   readonly y: number;
   readonly thick: number;
   readonly text: string;
+  readonly grown: number;
 }) {
   return (
     <g className="air">
-      <path className="round" d={`M${x + 13} ${y}A13 13 0 1 1 ${x + 6} ${y - 11}`} strokeWidth={Math.min(thick, 6)} />
-      <path className="tip" d={`M${x + 14} ${y - 12}L${x + 2} ${y - 16}L${x + 4} ${y - 5}Z`} />
-      <text x={x} y={y + 29} textAnchor="middle">
+      <g transform={`translate(${x} ${y}) scale(${grown})`}>
+        <path className="round" d="M13 0A13 13 0 1 1 6 -11" strokeWidth={Math.min(thick / grown, 6)} />
+        <path className="tip" d="M14 -12L2 -16L4 -5Z" />
+      </g>
+      <text x={x} y={y + 16 * grown + 13} textAnchor="middle">
         {text}
       </text>
     </g>

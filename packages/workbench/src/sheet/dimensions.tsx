@@ -11,8 +11,8 @@ export function Dimensions({ cabinet, view, units, outside }: DrawingProps & { r
   const box = outsideBox(cabinet);
   const text = (axis: 'x' | 'y' | 'z'): string => formatQuantity('length', box[axis][1] - box[axis][0], units);
   const { left, top, width, height } = outside;
-  const below = top + height + 44;
-  const beside = left - 44;
+  const below = top + height + 32;
+  const beside = left - 32;
   return (
     <g className="dimensions" aria-hidden="true">
       <path

@@ -40,18 +40,30 @@ export interface Paper {
   readonly metres: (pixels: number) => number;
 }
 
-/** Lays a box on a paper of a size, with margins for what stands around the cabinet. */
+/** Room for what stands around the cabinet, pixels. */
+export interface Margins {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+}
+
+/** Lays a box on a paper of a size, in the middle of what the margins leave. */
 export function layPaper(
   view: FlatView,
   box: Box,
   size: { readonly width: number; readonly height: number },
-  margin: number,
+  margins: Margins,
 ): Paper {
   const { right, up } = axesOf[view];
   const [wide, high] = [box[right][1] - box[right][0], box[up][1] - box[up][0]];
-  const scale = Math.max(1, Math.min((size.width - 2 * margin) / wide, (size.height - 2 * margin) / high));
-  const left = (size.width - wide * scale) / 2 - box[right][0] * scale;
-  const bottom = (size.height + high * scale) / 2 + box[up][0] * scale;
+  const room = {
+    width: size.width - margins.left - margins.right,
+    height: size.height - margins.top - margins.bottom,
+  };
+  const scale = Math.max(1, Math.min(room.width / wide, room.height / high));
+  const left = margins.left + (room.width - wide * scale) / 2 - box[right][0] * scale;
+  const bottom = margins.top + (room.height + high * scale) / 2 + box[up][0] * scale;
   const toRight = (value: number): number => left + value * scale;
   const toUp = (value: number): number => bottom - value * scale;
   return {
@@ -67,4 +79,9 @@ export function layPaper(
     }),
     metres: (pixels) => pixels / scale,
   };
+}
+
+/** An area as the attributes of a rectangle. */
+export function plain({ left, top, width, height }: Area) {
+  return { x: left, y: top, width: Math.max(0, width), height: Math.max(0, height) };
 }

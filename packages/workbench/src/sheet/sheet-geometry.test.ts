@@ -24,17 +24,25 @@ const library = read(textOf('tool-library'));
 describe('paper', () => {
   it('exact: a metre is as long across as up, up is up, and the cabinet stands in the middle', () => {
     const box = { x: [0, 2], y: [0, 1], z: [0, 1] } as const;
-    const paper = layPaper('front', box, { width: 500, height: 500 }, 50);
+    const margins = { top: 50, right: 50, bottom: 50, left: 50 };
+    const paper = layPaper('front', box, { width: 500, height: 500 }, margins);
     expect(paper.area(box)).toEqual({ left: 50, top: 150, width: 400, height: 200 });
     expect(paper.up(1)).toBeLessThan(paper.up(0));
     expect(paper.metres(paper.right(1.3) - paper.right(0.8))).toBeCloseTo(0.5, 12);
   });
 
+  it('exact: margins that differ move the middle and leave their room free', () => {
+    const box = { x: [0, 1], y: [0, 1], z: [0, 2] } as const;
+    const paper = layPaper('front', box, { width: 400, height: 300 }, { top: 20, right: 10, bottom: 80, left: 90 });
+    expect(paper.area(box)).toEqual({ left: 190, top: 20, width: 100, height: 200 });
+  });
+
   it('exact: from the right side the front lies left, from above the back lies up', () => {
     const box = { x: [0, 1], y: [0, 1], z: [0, 1] } as const;
     const size = { width: 300, height: 300 };
-    expect(layPaper('side', box, size, 0).right(0)).toBe(0);
-    expect(layPaper('plan', box, size, 0).up(1)).toBe(0);
+    const none = { top: 0, right: 0, bottom: 0, left: 0 };
+    expect(layPaper('side', box, size, none).right(0)).toBe(0);
+    expect(layPaper('plan', box, size, none).up(1)).toBe(0);
   });
 });
 

@@ -4,11 +4,12 @@ import { type Cabinet, formatQuantity } from '@stillair/engine';
 import { memo, useRef } from 'preact/compat';
 import { momentOf } from '../day/moment.ts';
 import { AirArrow } from './air-arrow.tsx';
+import { Bay, BayWords, ROOM_FOR_WORDS } from './bay.tsx';
 import { Dimensions } from './dimensions.tsx';
-import { baysOfStorey, isLying, leadsTo, sceneBox } from './in-view.ts';
+import { baysInView, isLying, leadsTo, sceneBox } from './in-view.ts';
 import { MachineFigure } from './machine-figure.tsx';
 import { Pickable } from './pickable.tsx';
-import { type Area, axesOf, type Box, type FlatView, layPaper, type Paper } from './projection.ts';
+import { type Area, axesOf, type Box, type FlatView, layPaper, type Margins, type Paper, plain } from './projection.ts';
 import type { DrawingProps, SheetProps } from './sheet-props.ts';
 import {
   airPlace,
@@ -28,18 +29,19 @@ import {
 import { touchesIn } from './touching.ts';
 import { Trace } from './trace.tsx';
 import { useSize } from './use-size.ts';
-import { washOf } from './wash.ts';
 
-const MARGIN = 92;
-
-/** Pixels a metre below which words are shown only of the part that is pointed at. */
-const ROOM_FOR_WORDS = 170;
+/** Dimensions stand left and below, arrows and numbers around, the legend at the foot. */
+const AROUND: Margins = { top: 48, right: 70, bottom: 92, left: 84 };
+const AROUND_SMALL: Margins = { top: 50, right: 44, bottom: 80, left: 58 };
+/** Pixels below which a sheet is small. */
+const SMALL = 460;
 
 export const Sheet = memo((props: SheetProps) => {
   const { cabinet, view, onPick } = props;
   const frame = useRef<HTMLDivElement>(null);
   const size = useSize(frame, { width: 820, height: 620 });
-  const paper = layPaper(view, sceneBox(cabinet, view), size, MARGIN);
+  const margins = Math.min(size.width, size.height) < SMALL ? AROUND_SMALL : AROUND;
+  const paper = layPaper(view, sceneBox(cabinet, view), size, margins);
   return (
     <div className="sheet" ref={frame}>
       <svg
@@ -57,7 +59,7 @@ export const Sheet = memo((props: SheetProps) => {
         <Drawing {...props} paper={paper} />
         {props.traced !== undefined && <Trace base={cabinet} option={props.traced} paper={paper} />}
         {props.heading !== undefined && (
-          <text className="heading" x={size.width / 2} y={28} textAnchor="middle">
+          <text className="heading" x={size.width - 16} y={28} textAnchor="end">
             {props.heading}
           </text>
         )}
@@ -89,7 +91,7 @@ function Drawing(props: DrawingProps) {
   const { cabinet, view, paper } = props;
   const outside = paper.area(outsideBox(cabinet));
   const inside = paper.area(insideBox(cabinet));
-  const bays = view === 'plan' ? baysOfStorey(cabinet, props.picked) : Object.keys(cabinet.bays);
+  const bays = baysInView(cabinet, view, props.picked);
   return (
     <>
       <path className="carcass" d={`${ring(outside)}${ring(inside)}`} fillRule="evenodd" fill="url(#wood)" />
@@ -127,56 +129,19 @@ function Drawing(props: DrawingProps) {
           <Sensor key={id} {...props} sensor={id} />
         ))}
       {Object.keys(cabinet.paths)
-        .filter((id) => leadsTo(cabinet, id, bays))
+        .filter((id) => leadsTo(cabinet, id, bays, view))
         .map((id) => (
           <Air key={id} {...props} path={id} />
         ))}
       {view === 'plan' && Object.keys(cabinet.people).map((id) => <Person key={id} {...props} person={id} />)}
+      <g className="words" aria-hidden="true">
+        {bays.map((bay) => (
+          <BayWords key={bay} {...props} bay={bay} />
+        ))}
+      </g>
       <Touches {...props} bays={bays} />
       <Dimensions {...props} outside={outside} />
     </>
-  );
-}
-
-/** Pixels below which two labels of a bay would run into each other. */
-const ROOM_FOR_TWO = 130;
-
-function Bay(props: DrawingProps & { readonly bay: string }) {
-  const { cabinet, bay, day, time, dark, paper, units, view } = props;
-  const zones = day.sheet.bays[bay] ?? [];
-  const at = momentOf(day, time);
-  const temperatures = zones.map((zone) => zone[at]!);
-  const area = paper.area(bayBox(cabinet, bay));
-  const [low = 293, high = low] = temperatures;
-  const shown = view === 'plan' ? high : low;
-  const wash = `wash-${bay.replaceAll(/\W/g, '-')}`;
-  const label = temperatures.map((kelvin) => formatQuantity('temperature', kelvin, units));
-  const narrow = area.width < ROOM_FOR_TWO;
-  const says = label.length === 2 ? `${label[0]} low, ${label[1]} high` : (label[0] ?? '');
-  return (
-    <Pickable {...props} part={`bays.${bay}`} label={`bay ${bay}, air ${says}`}>
-      <defs>
-        <linearGradient id={wash} x1="0" y1="1" x2="0" y2="0">
-          <stop offset="0.25" stopColor={washOf(shown, dark)} />
-          <stop offset="0.75" stopColor={washOf(high, dark)} />
-        </linearGradient>
-      </defs>
-      <rect className="bay" {...plain(area)} fill={`url(#${wash})`} />
-      <text className="bay-name" x={area.left + 9} y={area.top + 18}>
-        {bay}
-      </text>
-      {(area.height < ROOM_FOR_TWO ? label.slice(-1) : label).map((text, zone, shownLabels) => (
-        <text
-          key={text + String(zone)}
-          className="air-temperature"
-          x={area.left + area.width - 9}
-          y={zone === shownLabels.length - 1 ? area.top + (narrow ? 34 : 18) : area.top + area.height - 9}
-          textAnchor="end"
-        >
-          {text}
-        </text>
-      ))}
-    </Pickable>
   );
 }
 
@@ -223,10 +188,16 @@ function Air(props: DrawingProps & { readonly path: string }) {
         nearer={depth > 0}
         flow={flow}
         turning={from === to}
+        grown={grownWith(paper)}
         units={units}
       />
     </Pickable>
   );
+}
+
+/** Arrows grow with the drawing, within what can be read. */
+function grownWith({ scale }: Paper): number {
+  return Math.min(1.8, Math.max(0.6, scale / 300));
 }
 
 /** Unit vector of positive flow. */
@@ -318,8 +289,4 @@ function Name({ area, text }: { readonly area: Area; readonly text: string }) {
 
 function ring({ left, top, width, height }: Area): string {
   return `M${left} ${top}h${width}v${height}h${-width}Z`;
-}
-
-function plain({ left, top, width, height }: Area) {
-  return { x: left, y: top, width: Math.max(0, width), height: Math.max(0, height) };
 }

@@ -61,12 +61,7 @@ export default function SpaceView({ cabinet, day, time, dark, picked, onPick }: 
   }, [size]);
 
   return (
-    <div
-      className="space"
-      ref={host}
-      role="img"
-      aria-label={`${cabinet.title} in space; the arrow keys turn it, plus and minus bring it nearer`}
-    >
+    <div className="space" ref={host}>
       <p className="no-space">This browser shows no 3-D view; the three elevations show the same.</p>
     </div>
   );
@@ -99,7 +94,12 @@ function openStage(host: HTMLElement, onPick: (part: string | undefined) => void
   scene.add(group);
   host.append(renderer.domElement);
   renderer.domElement.tabIndex = 0;
-  renderer.domElement.setAttribute('aria-label', 'the cabinet in space');
+  // Its arrow keys are its own, also where a screen reader has others for them.
+  renderer.domElement.setAttribute('role', 'application');
+  renderer.domElement.setAttribute(
+    'aria-label',
+    'the cabinet in space; the arrow keys turn it, plus and minus bring it nearer',
+  );
   renderer.setPixelRatio(Math.min(2, devicePixelRatio));
 
   const draw = (): void => renderer.render(scene, camera);
