@@ -8,8 +8,12 @@ import { root } from './steps.mjs';
 
 const station = join(root, 'packages/station');
 
-/** The program and its worker thread; each is found beside the other by its name. */
-const entries = { stillair: join(station, 'dist/main.js'), 'variant-worker': join(station, 'dist/variant-worker.js') };
+/** The program and its worker threads; each is found beside the others by its name. */
+const entries = Object.fromEntries(
+  Object.entries({ stillair: 'main', 'variant-worker': 'variant-worker', 'papers-worker': 'papers-worker' }).map(
+    ([name, module]) => [name, join(station, `dist/${module}.js`)],
+  ),
+);
 
 /** Licences stay; the rest would only be read at each start. */
 const comments = { legal: true, annotation: false, jsdoc: false };

@@ -40,7 +40,7 @@ function conditionOf(
   return match === undefined && noneMatch === '*' ? { expected: undefined } : undefined;
 }
 
-function isPlainText(type: string | undefined, encoding: string | undefined): boolean {
+export function isPlainText(type: string | undefined, encoding: string | undefined): boolean {
   const charset = /;\s*charset="?([^";\s]+)/i.exec(type ?? '')?.[1] ?? 'utf-8';
   return /^utf-?8$/i.test(charset) && (encoding ?? 'identity') === 'identity';
 }

@@ -1,28 +1,21 @@
 // The papers: each sheet to be looked at, and all of them to be taken out as one file.
 
-import { strToU8, zipSync } from 'fflate';
 import { useMemo, useState } from 'preact/compat';
 import type { PaperShown } from '../engine/protocol.ts';
 import { download } from '../files/browser-store.ts';
 import type { AnswerProps } from './answer.ts';
+import { TakePapers } from './take-papers.tsx';
 
-export function PapersView({ result, look }: AnswerProps<'papers'>) {
+export function PapersView({ result, look, text, units }: AnswerProps<'papers'>) {
   const { papers } = result;
   const [shown, setShown] = useState({ paper: 0, sheet: 0 });
   const paper = papers[shown.paper] ?? papers[0];
   if (paper === undefined) return null;
   const sheet = Math.min(shown.sheet, paper.sheets.length - 1);
-  const elsewhere = papers.reduce((sum, each) => sum + each.elsewhere, 0);
-  const name = `${look.cabinet.title.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}-papers.zip`;
+  const name = `${look.cabinet.title.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}-papers`;
   return (
     <>
-      <p>
-        <button type="button" onClick={() => download(name, new Blob([zipped(papers)], { type: 'application/zip' }))}>
-          take out all sheets as one file
-        </button>{' '}
-        {elsewhere > 0 &&
-          `${elsewhere} flat shapes and solids are not among them: stillair papers FILE -o FOLDER writes those too, as DXF, 3MF and STL, and the sheets as PDF.`}
-      </p>
+      <TakePapers papers={papers} name={name} text={text} units={units} />
       <div className="papers">
         <ul className="paper-list">
           {papers.map(({ id, title, what, sheets, missing }, at) => (
@@ -83,14 +76,4 @@ function Sheet({
       <img src={address} alt={`${title}, sheet ${sheet + 1} of ${sheets.length}`} />
     </figure>
   );
-}
-
-/** The same names as the command gives them. */
-function zipped(papers: readonly PaperShown[]): Uint8Array<ArrayBuffer> {
-  const files: Record<string, Uint8Array> = {};
-  for (const { id, sheets, files: beside } of papers) {
-    for (const [at, sheet] of sheets.entries()) files[`svg/${id}-${at + 1}.svg`] = strToU8(sheet);
-    for (const { name, content } of beside) files[name] = typeof content === 'string' ? strToU8(content) : content;
-  }
-  return zipSync(files) as Uint8Array<ArrayBuffer>;
 }

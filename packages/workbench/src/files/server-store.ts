@@ -34,9 +34,13 @@ export async function serverStore(): Promise<Store | undefined> {
   };
 }
 
+/** The server marks the page that it serves; any other place has only files. */
+export function isServed(): boolean {
+  return document.querySelector('meta[name="style-nonce"]') !== null;
+}
+
 async function sessionHere(): Promise<Session | undefined> {
-  // The server marks the page that it serves; any other place has only files.
-  if (document.querySelector('meta[name="style-nonce"]') === null) return undefined;
+  if (!isServed()) return undefined;
   try {
     const answer = await fetch('api/session');
     if (!answer.ok || !(answer.headers.get('content-type') ?? '').includes('json')) return undefined;
