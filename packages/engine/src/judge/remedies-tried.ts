@@ -11,16 +11,20 @@ const MOST_TRIALS = 32;
 /** Nobody weighs more ways than these to mend one thing: a trade names the likeliest first. */
 const MOST_OF_ONE = 4;
 
+/** The likeliest remedy of every finding comes before the further ones of any, so that none is left without. */
 export function remediesToTry(findings: readonly Finding[]): Remedy[] {
   const worth = findings
     .filter(({ verdict }) => verdict === 'fails' || verdict === 'tight')
     .sort((a, b) => rankOf(b.verdict) - rankOf(a.verdict) || b.weight - a.weight);
   const distinct = new Map<string, Remedy>();
-  for (const { remedies } of worth)
-    for (const remedy of remedies.slice(0, MOST_OF_ONE)) {
-      const key = JSON.stringify(remedy.edits);
-      if (!distinct.has(key)) distinct.set(key, remedy);
-    }
+  const wanted = [
+    ...worth.flatMap(({ remedies }) => remedies.slice(0, 1)),
+    ...worth.flatMap(({ remedies }) => remedies.slice(1, MOST_OF_ONE)),
+  ];
+  for (const remedy of wanted) {
+    const key = JSON.stringify(remedy.edits);
+    if (!distinct.has(key)) distinct.set(key, remedy);
+  }
   return [...distinct.values()].slice(0, MOST_TRIALS);
 }
 
