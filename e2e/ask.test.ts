@@ -1,7 +1,9 @@
 // What a person asks that takes a while: begun, watched, stopped, read, and followed back to the sheet.
 
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
 import { root } from './browser.ts';
@@ -15,6 +17,23 @@ const ask = async (page: Page, question: string): Promise<void> => {
 };
 const ended = (page: Page) =>
   expect.poll(() => page.locator('.course-end').textContent(), { timeout: 90_000 }).not.toBe('');
+
+/** The shed with one job of its queue taken from a job file beside it. */
+const filed = join(mkdtempSync(join(tmpdir(), 'stillair-filed-')), 'shed.yaml');
+const shed = readFileSync(join(root, 'examples/winter-shed.yaml'), 'utf8');
+writeFileSync(
+  filed,
+  shed.replace('material: PLA, for: 1 h, mass: 12 g,', 'material: PLA, job-file: parts/labels.gcode,'),
+);
+mkdirSync(join(dirname(filed), 'parts'));
+writeFileSync(
+  join(dirname(filed), 'parts/labels.gcode'),
+  `M140 S60\nM104 S210\nM83\n${'G1 X60 Y60 E3 F600\nG1 X90\n'.repeat(600)}`,
+);
+const DIARY = `diary: 1
+began: 2026-01-01
+jobs: [{ on: 2026-11-02, job: mount, machine: heron, material: ABS, for: 7 h, mass: 130 g, times: 3, failed: 1 }]
+`;
 
 describe('asking', () => {
   journey(
@@ -141,6 +160,41 @@ describe('asking', () => {
       expect([...seen, ...(await faultsFoundByAxe(page))]).toEqual([]);
     },
     { open: join(root, 'examples/winter-shed.yaml') },
+  );
+
+  journey(
+    'a plan is made anew with what has begun; a job file that the queue names comes from the server; the week and a month are priced',
+    async ({ page }) => {
+      const said = async (): Promise<string> => (await page.locator('.answered').textContent()) ?? '';
+      await ask(page, 'When does each job run?');
+      await ended(page);
+      expect(await said()).toContain('6 jobs have a place');
+      expect(await said()).toContain('Bands from the 10th to the 90th percentile');
+      await page.getByLabel('plan from').fill('Tue 12:00');
+      await page.locator('.ask-pane .begin').click();
+      await expect
+        .poll(said, { timeout: 90_000 })
+        .toMatch(/Against the plan before: [\w-]+.* begun, left where they are/);
+      const seen = await faultsFoundByAxe(page);
+
+      await ask(page, 'What does a part cost?');
+      await ended(page);
+      await page.locator('.ask-controls select').first().selectOption('the queue, as it would be planned');
+      await page.locator('.ask-pane .begin').click();
+      await expect.poll(said, { timeout: 90_000 }).toContain('a month of such weeks');
+      await page.locator('.ask-controls select').first().selectOption('a month of the diary');
+      expect(await page.locator('.ask-pane .begin').isDisabled()).toBe(true);
+      await page.getByLabel('diary', { exact: true }).setInputFiles({
+        name: 'shed.diary.yaml',
+        mimeType: 'text/yaml',
+        buffer: Buffer.from(DIARY),
+      });
+      await page.getByLabel('month', { exact: true }).fill('2026-11');
+      await page.locator('.ask-pane .begin').click();
+      await expect.poll(said, { timeout: 90_000 }).toMatch(/by the diary: 3 jobs, of which 1 failed/);
+      expect([...seen, ...(await faultsFoundByAxe(page))]).toEqual([]);
+    },
+    { open: filed },
   );
 
   journey(

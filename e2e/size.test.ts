@@ -22,7 +22,17 @@ it('limit: the page and its first worker stay below their size', () => {
 it('exact: what only some ask for is not among it', () => {
   const { files } = firstLoad(dist);
   const later = readdirSync(join(dist, 'assets')).filter((name) => name.endsWith('.js') && !files.includes(name));
-  for (const stem of ['three', 'editor', 'ask-pane', 'asked-for', 'asked-of-logs', 'long', 'options-pane', 'questions'])
+  for (const stem of [
+    'three',
+    'editor',
+    'ask-pane',
+    'asked-for',
+    'asked-of-logs',
+    'asked-of-queue',
+    'long',
+    'options-pane',
+    'questions',
+  ])
     expect(
       later.some((name) => name.startsWith(`${stem}-`)),
       stem,

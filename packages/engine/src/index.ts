@@ -54,6 +54,7 @@ export { durationText, entryKeys, entryText, type JobEntry } from './jobs/job-en
 export type { JobCheck } from './jobs/job-on-machine.ts';
 export { type JobKnown, type JobReport, jobReport, materialsOf, rulesOn, USUAL_DIAMETER } from './jobs/job-report.ts';
 export { endJob, type OpenJob, openJob, takeBytes } from './jobs/read-job.ts';
+export { FEWEST_SAMPLES } from './judge/bands.ts';
 export type { BriefFinding, Finding, Tried, Verdict } from './judge/finding.ts';
 export { briefByValue, inBrief } from './judge/in-brief.ts';
 export type { Judgement, JudgeOptions, ReadSource } from './judge/judge.ts';
@@ -139,6 +140,7 @@ export type { Deed, Diary, DoneEntry, JobRun } from './running/diary.ts';
 export { DONE_WORDS } from './running/diary-schema.ts';
 export { dueByText, dueText } from './running/due-text.ts';
 export { type MonthCost, type MonthOptions, monthCost } from './running/month-cost.ts';
+export { type MovedJob, movedText } from './running/moved.ts';
 export {
   type NewJob,
   PART_SAMPLES,
@@ -147,13 +149,36 @@ export {
   type PartCosts,
   partCosts,
 } from './running/part-cost.ts';
-export type { EvaluateTrials, KeptStart, Plan, PlanAim, PlannedJob, PlanOptions } from './running/plan.ts';
-export { PLAN_NODES, plan, trialRunner } from './running/plan.ts';
-export type { Trial, TrialTask } from './running/queue-trial.ts';
+export type {
+  EvaluatePlan,
+  KeptStart,
+  Plan,
+  PlanAim,
+  PlannedJob,
+  PlanOptions,
+  PlanOutcome,
+  PlanTask,
+} from './running/plan.ts';
+export { PLAN_NODES, plan, planRunner } from './running/plan.ts';
+export {
+  QUEUE_COST_SAMPLES,
+  type QueueCostOptions,
+  type QueueCosts,
+  type QueuePart,
+  queueCosts,
+} from './running/queue-cost.ts';
+export {
+  type OpenedJobFile,
+  type QueueFilesAnswer,
+  type QueueFilesOptions,
+  readQueueFiles,
+} from './running/queue-files.ts';
+export { queueAsDays, type Trial, type TrialTask } from './running/queue-trial.ts';
 export { type DiaryAnswer, deedOf, readDiary } from './running/read-diary.ts';
 export type { JobShutOff, MachineSwitch, SharedStrip, ShutOffOptions, ShutOffs } from './running/shut-off.ts';
 export { shutOffs } from './running/shut-off.ts';
 export { SHUT_OFF_CAUTION } from './running/shut-off-limits.ts';
+export type { Cut } from './running/week.ts';
 export type { PlanCheck, PlanHour } from './running/week-run.ts';
 export type { Why } from './running/why.ts';
 export { answerOf } from './studies/answer.ts';

@@ -3,11 +3,17 @@
 import {
   type CostRow,
   csvCell,
+  formatClock,
+  formatDate,
+  formatDay,
   formatDuration,
+  formatMoment,
   formatQuantity,
   type MonthCost,
   type PartCost,
   type PartCosts,
+  type QueueCosts,
+  type QueuePart,
   type UnitSystem,
 } from '@stillair/engine';
 import { inkFor } from './ink.ts';
@@ -15,6 +21,7 @@ import type { Io } from './io.ts';
 import { table } from './table.ts';
 import { hanging } from './text.ts';
 
+const DAY = 86_400;
 const CAUTION =
   'Prices of the catalogue are invented, typical, and never a quote; each print that fails is taken to fail at its end.';
 
@@ -72,13 +79,65 @@ function manyParts(parts: readonly PartCost[], currency: string, units: UnitSyst
     { head: 'the rest', align: 'right', least: 8 },
     { head: `one good job, ${currency}`, align: 'right', least: 14 },
   ] as const;
-  const of = ({ rows }: PartCost, ...ids: readonly string[]): number =>
-    rows.filter(({ id }) => ids.includes(id)).reduce((sum, { value = 0 }) => sum + value, 0);
   const cells = parts.map((part) => {
-    const [filament, electricity] = [of(part, 'filament', 'waste'), of(part, 'electricity', 'standby')];
+    const [filament, electricity] = [sumOf(part, 'filament', 'waste'), sumOf(part, 'electricity', 'standby')];
     return [
       `${part.machine}.${part.job}, ${formatQuantity('mass', part.mass, units)} of ${part.material}`,
       part.day,
+      money(filament),
+      money(electricity),
+      money((part.total.value ?? 0) - filament - electricity),
+      `${money(part.total.value ?? 0)}${bandWords(part.total, money)}`,
+    ];
+  });
+  return table(columns, cells, width);
+}
+
+function sumOf({ rows }: PartCost, ...ids: readonly string[]): number {
+  return rows.filter(({ id }) => ids.includes(id)).reduce((sum, { value = 0 }) => sum + value, 0);
+}
+
+/** Each job of a planned week, all of them together, and a month of such weeks. */
+export function queueText(title: string, costs: QueueCosts, units: UnitSystem, io: Io): string {
+  const ink = inkFor(io);
+  const { jobs, rows, total, eachJob, month, hand, running, currency, origin, from, until, remarks, unpriced } = costs;
+  const head = `The week as planned, ${formatDay(origin + Math.floor(from / DAY))} to ${formatDay(origin + Math.floor((until - 1) / DAY))}, simulated whole: ${jobs.length === 1 ? '1 job' : `${jobs.length} jobs`}${unpriced.length === 0 ? '' : ` of ${jobs.length + unpriced.length}`}, each as one good job.`;
+  return [
+    `${ink.strong(title)}\n${hanging('', head, io.columns)}\n${hanging('', CAUTION, io.columns)}`,
+    ...(jobs.length === 0 ? [] : [queueTable(jobs, origin, currency, units, io.columns)]),
+    rowsTable(rows, [total, eachJob, month], currency, io.columns),
+    hanging(
+      '',
+      `Running the week costs ${money(running.week)} without filament; its jobs bear ${money(running.jobs)} of it in electricity, wear and filters. A month is taken as 30.4 days like these.${hand.value === undefined ? '' : ` Hands take ${formatDuration(hand.value)}${bandWords(hand, formatDuration)}.`}`,
+      io.columns,
+    ),
+    missingText(rows, io.columns),
+    notes(remarks, io.columns),
+  ]
+    .filter((text) => text !== '')
+    .join('\n\n');
+}
+
+function queueTable(
+  jobs: readonly QueuePart[],
+  origin: number,
+  currency: string,
+  units: UnitSystem,
+  width: number,
+): string {
+  const columns = [
+    { head: 'job', least: 12 },
+    { head: 'starts', least: 9 },
+    { head: 'filament', align: 'right', least: 8 },
+    { head: 'electricity', align: 'right', least: 11 },
+    { head: 'the rest', align: 'right', least: 8 },
+    { head: `one good job, ${currency}`, align: 'right', least: 14 },
+  ] as const;
+  const cells = jobs.map((part) => {
+    const [filament, electricity] = [sumOf(part, 'filament', 'waste'), sumOf(part, 'electricity', 'standby')];
+    return [
+      `${part.machine}.${part.job}, ${formatQuantity('mass', part.mass, units)} of ${part.material}`,
+      formatMoment(origin, part.start),
       money(filament),
       money(electricity),
       money((part.total.value ?? 0) - filament - electricity),
@@ -177,6 +236,28 @@ export function partsCsv({ parts, currency }: PartCosts): string {
     ]),
   );
   return csv([head, ...lines]);
+}
+
+/** Each job's rows, then those of the week, whose job is empty. */
+export function queueCsv({ jobs, rows, total, eachJob, month, currency, origin }: QueueCosts): string {
+  const head = ['job', 'machine', 'material', 'starts', 'what', `value [${currency}]`, 'p10', 'p50', 'p90'];
+  const line = (about: readonly string[], { id, value, p10, p50, p90 }: CostRow) => [
+    ...about,
+    id,
+    value,
+    p10,
+    p50,
+    p90,
+  ];
+  const day = (time: number): string =>
+    `${formatDate(origin + Math.floor(time / DAY))} ${formatClock(((time % DAY) + DAY) % DAY)}`;
+  return csv([
+    head,
+    ...jobs.flatMap(({ job, machine, material, start, rows: own, total: sum }) =>
+      [...own, sum].map((row) => line([job, machine, material, day(start)], row)),
+    ),
+    ...[...rows, total, eachJob, month].map((row) => line(['', '', '', ''], row)),
+  ]);
 }
 
 export function monthCsv({ month, rows, total, currency }: MonthCost): string {

@@ -234,7 +234,9 @@ function addCare(program: Command, io: Io, act: Act): void {
     );
   program
     .command('cost')
-    .description('says what parts really cost: a job file, the jobs of the days, or a month of the diary')
+    .description(
+      'says what parts really cost: a job file, the jobs of the days, a planned week, or a month of the diary',
+    )
     .argument('<file>', 'cabinet file')
     .argument('[jobfile]', 'job file of RS-274 words, put in place of what its machine prints on that day')
     .option('--machine <name>', 'which machine prints it; the only one unless given')
@@ -243,6 +245,8 @@ function addCare(program: Command, io: Io, act: Act): void {
     .option('--parts <count>', 'how many parts one job makes; 1 unless given')
     .option('--job <name>', 'only this job of the file')
     .option('--day <day>', 'only this day of the file; for a job file its first unless given')
+    .option('--queue', 'the jobs of the queue: planned first, then each of them and the week')
+    .option('--plan <plan>', 'the same by an earlier plan, as plan --json printed it')
     .option('--month <month>', 'what the diary says of a month, such as 2026-11')
     .option('--diary <file>', 'its diary; beside the file, with .diary.yaml in place of .yaml, unless given')
     .option('--today <date>', 'the day that it is; the clock says unless given')
@@ -250,11 +254,13 @@ function addCare(program: Command, io: Io, act: Act): void {
     .option('--json', 'print all of it as JSON for other programs')
     .addOption(unitsOption())
     .addOption(samplesOption())
+    .addOption(workersOption())
     .addHelpText(
       'after',
       help(
         'cost cabinet.yaml',
         'cost cabinet.yaml bracket.gcode --machine left --parts 4',
+        'cost cabinet.yaml --queue --csv week.csv',
         'cost cabinet.yaml --month 2026-11',
       ),
     )
@@ -382,6 +388,7 @@ function addRunning(program: Command, io: Io, act: Act): void {
       ),
     )
     .addOption(unitsOption())
+    .addOption(samplesOption())
     .addOption(workersOption())
     .addHelpText(
       'after',
@@ -399,9 +406,13 @@ function addRunning(program: Command, io: Io, act: Act): void {
     .description('says when the socket of each machine may go off after a job: as a time, and as a rule for a switch')
     .argument('<file>', 'cabinet file')
     .option('--day <day>', 'only this day of the file')
+    .option('--queue', 'each job that waits in the queue, alone, in place of the days')
     .option('--json', 'print the times and rules as JSON for other programs')
     .addOption(unitsOption())
-    .addHelpText('after', help('shut-off cabinet.yaml', 'shut-off cabinet.yaml --day usual --json'))
+    .addHelpText(
+      'after',
+      help('shut-off cabinet.yaml', 'shut-off cabinet.yaml --day usual --json', 'shut-off cabinet.yaml --queue'),
+    )
     .action((file: string, options: ShutOffCommandOptions) =>
       act(import('./commands/shut-off.ts').then(({ shutOff }) => shutOff(file, options, io))),
     );

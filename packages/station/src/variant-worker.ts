@@ -1,4 +1,4 @@
-// A worker thread that runs variants, faults, a search's variants, single jobs of the queue or dates of a log,
+// A worker thread that runs variants, faults, a search's variants, jobs and weeks of the queue or dates of a log,
 // of the one cabinet file it was started with.
 
 import { parentPort, workerData } from 'node:worker_threads';
@@ -10,24 +10,24 @@ import {
   type LogTask,
   logRunner,
   type Outcome,
+  type PlanOutcome,
+  type PlanTask,
+  planRunner,
   type SearchOutcome,
   type SearchTask,
   searchRunner,
-  type Trial,
-  type TrialTask,
-  trialRunner,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
 import type { Answer } from './pool.ts';
 import type { WorkerStart } from './workers.ts';
 
-type Task = Variant | FaultTask | SearchTask | TrialTask | LogTask;
-type Result = Outcome | FaultOutcome | SearchOutcome | Trial | LogOutcome;
+type Task = Variant | FaultTask | SearchTask | PlanTask | LogTask;
+type Result = Outcome | FaultOutcome | SearchOutcome | PlanOutcome | LogOutcome;
 
 const { runs, source, plan } = workerData as WorkerStart;
 const logOf = (each: typeof source) => logRunner(each, plan!);
-const runners = { variants: variantRunner, faults: faultRunner, search: searchRunner, trials: trialRunner, log: logOf };
+const runners = { variants: variantRunner, faults: faultRunner, search: searchRunner, trials: planRunner, log: logOf };
 const run = runners[runs](source) as (task: Task) => Result;
 
 parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: Task }) => {

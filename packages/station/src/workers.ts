@@ -7,8 +7,8 @@ import {
   type Evaluate,
   type EvaluateFaults,
   type EvaluateLog,
+  type EvaluatePlan,
   type EvaluateSearch,
-  type EvaluateTrials,
   type FaultOutcome,
   type FaultTask,
   faultRunner,
@@ -17,12 +17,12 @@ import {
   type LogTask,
   logRunner,
   type Outcome,
+  type PlanOutcome,
+  type PlanTask,
+  planRunner,
   type SearchOutcome,
   type SearchTask,
   searchRunner,
-  type Trial,
-  type TrialTask,
-  trialRunner,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
@@ -63,8 +63,8 @@ export interface SearchEvaluator {
   readonly close: () => Promise<void>;
 }
 
-export interface TrialEvaluator {
-  readonly evaluate: EvaluateTrials;
+export interface PlanEvaluator {
+  readonly evaluate: EvaluatePlan;
   readonly close: () => Promise<void>;
 }
 
@@ -96,8 +96,8 @@ export function openSearchEvaluator(source: CabinetSource, options: EvaluatorOpt
   return openSpread<SearchTask, SearchOutcome>({ runs: 'search', source }, searchRunner(source), options);
 }
 
-export function openTrialEvaluator(source: CabinetSource, options: EvaluatorOptions): TrialEvaluator {
-  return openSpread<TrialTask, Trial>({ runs: 'trials', source }, trialRunner(source), options);
+export function openPlanEvaluator(source: CabinetSource, options: EvaluatorOptions): PlanEvaluator {
+  return openSpread<PlanTask, PlanOutcome>({ runs: 'trials', source }, planRunner(source), options);
 }
 
 export interface LogEvaluator {

@@ -3,8 +3,9 @@
 import { formatDuration, formatQuantity } from '../units/format.ts';
 import { formatMoment, momentAfter } from '../units/week.ts';
 import { findPart, kindsOf } from './catalogue.ts';
-import { type Check, mustBeKnown } from './check.ts';
+import { type Check, keysOf, mustBeKnown } from './check.ts';
 import { quoted } from './complaint.ts';
+import { factsFor, longestOn, machinesFor, readFor } from './job-file.ts';
 import { QUEUE_LENGTH, type QueueJobSpec, type QueueSpec, takes } from './queue.ts';
 import { oneOf } from './shape.ts';
 import type { FilePath } from './source-tree.ts';
@@ -20,8 +21,42 @@ export function checkQueue(check: Check): void {
   if (queue === undefined) return;
   if (queue.like !== undefined) mustBeKnown(check, ['queue', 'like'], 'day', queue.like, check.ids('days'));
   checkAims(check, queue);
+  checkDown(check, queue);
   const busy = new Map<string, Pinned[]>();
   for (const [id, job] of Object.entries(queue.jobs ?? {})) checkJob(check, queue, id, job, busy);
+}
+
+function checkDown(check: Check, { from, down = {} }: QueueSpec): void {
+  const machines = check.ids('machines');
+  for (const [machine, times] of Object.entries(down)) {
+    const at: FilePath = ['queue', 'down', machine];
+    if (!machines.includes(machine)) {
+      const near = machines.length === 0 ? 'add the machine first' : `name one of ${machines.join(', ')}`;
+      check.say(
+        at,
+        {
+          code: 'machine-unknown',
+          what: `there is no machine ${quoted(machine)}`,
+          allowed: 'a machine of the file',
+          mend: near,
+        },
+        { key: true },
+      );
+    }
+    if (typeof from !== 'object' || from.date === undefined) continue;
+    const origin = from.date;
+    for (const { from: first, to } of times) {
+      const begin = momentAfter(first, origin, from.clock);
+      const end = momentAfter(to, origin, begin);
+      if (end > begin) continue;
+      check.say(at, {
+        code: 'order-wrong',
+        what: `it ends at ${formatMoment(origin, end)}, before it begins at ${formatMoment(origin, begin)}`,
+        allowed: 'a moment and a later one',
+        mend: 'change their order',
+      });
+    }
+  }
 }
 
 function checkAims(check: Check, { aims = [] }: QueueSpec): void {
@@ -60,15 +95,17 @@ function checkJob(check: Check, queue: QueueSpec, id: string, job: QueueJobSpec,
       { key: true },
     );
   checkBase(check, at, job, known);
+  checkJobFile(check, at, id, job, known);
   if (typeof queue.from !== 'object' || queue.from.date === undefined) return;
   const origin = queue.from.date;
   const from = queue.from.clock;
   const until = from + (queue.length?.value ?? QUEUE_LENGTH);
   const clock = (time: number): string => formatMoment(origin, time);
+  const length = lengthOf(check, id, job, known);
+  if (length === undefined) return;
   const earliest = Math.max(from, job.earliest === undefined ? from : momentAfter(job.earliest, origin, from));
-  const length = job.for.value;
   if (earliest + length > until)
-    check.say([...at, job.earliest === undefined ? 'for' : 'earliest'], {
+    check.say([...at, job.earliest !== undefined ? 'earliest' : job.for === undefined ? 'job-file' : 'for'], {
       code: 'beyond-the-plan',
       what: `begun at ${clock(earliest)} it would end ${formatDuration(earliest + length - until)} after the plan, which ends at ${clock(until)}`,
       allowed: `a job of at most ${formatDuration(until - from)} that begins by ${clock(Math.max(until - length, from))}`,
@@ -87,7 +124,75 @@ function checkJob(check: Check, queue: QueueSpec, id: string, job: QueueJobSpec,
             : 'give it more time, or let it begin earlier',
       });
   }
-  if (job.pinned !== undefined) checkPinned(check, at, id, job, { origin, from, until, clock }, known, busy);
+  if (job.pinned !== undefined) checkPinned(check, at, id, job, { origin, from, until, clock, length }, known, busy);
+}
+
+/** s; undefined when nothing says it, or the job file that does has not been read. */
+function lengthOf({ files }: Check, id: string, job: QueueJobSpec, machines: readonly string[]): number | undefined {
+  if (job.for !== undefined) return job.for.value;
+  const facts = factsFor(files, id, job['job-file']);
+  const able = facts === undefined ? [] : machinesFor(facts, machines);
+  return able.length === 0 ? undefined : longestOn(facts!, able);
+}
+
+function checkJobFile(check: Check, at: FilePath, id: string, job: QueueJobSpec, machines: readonly string[]): void {
+  const { 'job-file': path, base } = job;
+  if (path === undefined) {
+    // A key that is there and faulty has been complained of.
+    if (!writtenKeys(check, id).some((key) => key === 'for' || key === 'job-file'))
+      check.say(
+        at,
+        {
+          code: 'key-missing',
+          what: `${quoted(id)} does not say how long it takes`,
+          allowed: 'for: with a duration, such as 2 h 30 min; or job-file: with a job file that says it',
+          mend: 'add "for", or "job-file"',
+        },
+        { key: true },
+      );
+    return;
+  }
+  const read = readFor(check.files, id, path);
+  if (read === undefined) return;
+  const place: FilePath = [...at, 'job-file'];
+  if ('refused' in read) {
+    check.say(place, read.refused);
+    return;
+  }
+  const mm = (sides: readonly number[]): string => sides.map((side) => formatQuantity('length', side)).join(' x ');
+  if (job.for !== undefined && job.for.value < read.least)
+    check.say([...at, 'for'], {
+      code: 'job-file-conflict',
+      what: `its job file takes at least ${formatDuration(read.least)}, every move at full speed`,
+      allowed: `${formatDuration(read.least)} or more`,
+      mend: 'take it out: the job file says how long it takes',
+    });
+  if (base !== undefined && read.base !== undefined && !takes(withRoom(base), read.base[0], read.base[1]))
+    check.say([...at, 'base'], {
+      code: 'job-file-conflict',
+      what: `its job file prints on ${mm(read.base)}, lines for priming and skirts too`,
+      allowed: `${mm(read.base)} or more`,
+      mend: 'take it out: the job file says where it prints',
+    });
+  const named = machines.filter((machine) => read.on[machine] !== undefined);
+  if (named.length > 0 && machinesFor(read, named).length === 0)
+    check.say(place, {
+      code: 'fits-no-machine',
+      what: `it goes onto none of ${named.join(', ')}: ${named.map((machine) => `${machine}: ${read.on[machine]!.outside.join(', ')}`).join('; ')}`,
+      allowed: 'a job file that stays on the bed and in the frame of one of its machines',
+      mend:
+        job.machine === undefined ? 'make it anew for one of these machines' : 'name a larger machine, or make it anew',
+    });
+}
+
+function writtenKeys({ tree }: Check, id: string): readonly string[] {
+  const { jobs } = (tree.plain['queue'] ?? {}) as { readonly jobs?: Readonly<Record<string, unknown>> };
+  return keysOf(jobs?.[id]);
+}
+
+/** Sides are told in whole millimetres. */
+function withRoom([width, depth]: readonly number[]): readonly [number, number] {
+  return [width! + 1e-3, depth! + 1e-3];
 }
 
 function checkBase(check: Check, at: FilePath, { base, machine }: QueueJobSpec, machines: readonly string[]): void {
@@ -115,13 +220,19 @@ function checkPinned(
   at: FilePath,
   id: string,
   job: QueueJobSpec,
-  { origin, from, until, clock }: { origin: number; from: number; until: number; clock: (time: number) => string },
+  {
+    origin,
+    from,
+    until,
+    clock,
+    length,
+  }: { origin: number; from: number; until: number; clock: (time: number) => string; length: number },
   machines: readonly string[],
   busy: Map<string, Pinned[]>,
 ): void {
   const path: FilePath = [...at, 'pinned'];
   const start = momentAfter(job.pinned!, origin, from);
-  const end = start + job.for.value;
+  const end = start + length;
   const [machine] = machines;
   if (machines.length > 1)
     check.say(path, {

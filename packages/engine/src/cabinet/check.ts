@@ -3,6 +3,7 @@
 import type { Complaint } from './complaint.ts';
 import { quoted } from './complaint.ts';
 import { fileKeys } from './file-schema.ts';
+import type { JobFiles } from './job-file.ts';
 import { nearest } from './nearest.ts';
 import { oneOf } from './shape.ts';
 import type { Located } from './shape-complaints.ts';
@@ -16,6 +17,8 @@ export interface Check {
   readonly spec: ReadSpec;
   readonly tree: SourceTree;
   readonly found: Located[];
+  /** Job files of the queue that have been read. */
+  readonly files: JobFiles;
   /** Ids of a section as they stand in the text, faulty entries too. */
   ids(section: string): readonly string[];
   say(
@@ -25,7 +28,7 @@ export interface Check {
   ): void;
 }
 
-export function createCheck(spec: ReadSpec, tree: SourceTree): Check {
+export function createCheck(spec: ReadSpec, tree: SourceTree, files: JobFiles = {}): Check {
   const found: Located[] = [];
   const sections = new Set(fileKeys());
   const strange = Object.keys(tree.plain).filter((key) => !sections.has(key));
@@ -35,6 +38,7 @@ export function createCheck(spec: ReadSpec, tree: SourceTree): Check {
     spec,
     tree,
     found,
+    files,
     ids: (section) => [...keysOf(tree.plain[section]), ...misspelt(section).flatMap((key) => keysOf(tree.plain[key]))],
     say: (path, fault, { at, length, key = false } = {}) => {
       const where = key ? tree.keySpan(path) : tree.valueSpan(path, at, length);

@@ -27,6 +27,7 @@ import { fillOutdoors, fillPeople, fillRoom } from './fill-room.ts';
 import { fillSearch } from './fill-search.ts';
 import { fillSound, shellLayers } from './fill-sound.ts';
 import { fillStructure } from './fill-structure.ts';
+import type { JobFiles } from './job-file.ts';
 import { createLedger, type Ledger } from './ledger.ts';
 import { limitKinds } from './limits.ts';
 import type { Origins } from './origin.ts';
@@ -37,6 +38,7 @@ import type { FileSpec } from './spec.ts';
 export function fillCabinet(
   spec: FileSpec,
   tree: SourceTree,
+  files: JobFiles = {},
 ): { readonly cabinet: Cabinet; readonly origins: Origins } {
   const calibration = fillCalibration(spec.calibration);
   const ledger = createLedger(tree, calibration);
@@ -61,7 +63,7 @@ export function fillCabinet(
   const people = fillPeople(spec, ledger, inside);
   const machines = fillMachines(spec, ledger);
   const heats = fillHeats(spec, ledger);
-  const queue = fillQueue(spec, { machines, materials, people }, ledger);
+  const queue = fillQueue(spec, { machines, materials, people }, ledger, files);
   const search = fillSearch(spec);
   const cabinet: Cabinet = {
     title: spec.title ?? 'Cabinet',

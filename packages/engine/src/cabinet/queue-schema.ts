@@ -2,8 +2,10 @@
 
 import * as z from 'zod';
 import { isFault } from '../units/quantity.ts';
-import { type Moment, parseDatedMoment, parseMoment, parseWeekdays } from '../units/week.ts';
-import { type PresentSpec, type QueueJobSpec, type QueueSpec, queueAims } from './queue.ts';
+import { type Moment, parseDatedMoment, parseMoment, parseMoments, parseWeekdays } from '../units/week.ts';
+import { quoted } from './complaint.ts';
+import { isJobPath } from './job-file.ts';
+import { type MomentsSpec, type PresentSpec, type QueueJobSpec, type QueueSpec, queueAims } from './queue.ts';
 import {
   count,
   fromText,
@@ -41,16 +43,40 @@ function present(): Schema<readonly PresentSpec[]> {
     .describe('when somebody is there who can start a job and watch it') as unknown as Schema<readonly PresentSpec[]>;
 }
 
+const moments = (about: string): Schema<MomentsSpec> =>
+  fromText((input) => parseMoments(String(input)), false, about, 'such as Tue 9:00 to Thu 18:00');
+
+function jobPath(): Schema<string> {
+  const allowed = 'a path such as parts/bracket.gcode, from the folder of this file on';
+  return z
+    .string({ error: typeFault(allowed) })
+    .transform((path, context) => {
+      if (isJobPath(path)) return path;
+      const message = say({
+        code: 'path-wrong',
+        what: `${quoted(path)} does not lie below the folder of this file`,
+        allowed: `${allowed}: with / between folders, and nothing hidden, no .. and no drive`,
+        mend: 'put the job file beside the cabinet file, or into a folder below it',
+      });
+      context.issues.push({ code: 'custom', message, input: path });
+      return z.NEVER;
+    })
+    .describe(
+      'job file that says how long, how much, how hot and where; what is written beside it goes first',
+    ) as Schema<string>;
+}
+
 export function queueSchema(): Schema<QueueSpec> {
   const watched = 'how long somebody watches it once it is warm; 0 min for one that only has to be started';
   const job = thing(
     {
       machine: oneOrMore(name('machine'), 'machines on which it may run').optional(),
       material: name('material'),
+      'job-file': jobPath().optional(),
       for: quantity('duration', 'from its start to the end of the print, heating included', {
         above: 0,
         to: 35 * 86_400,
-      }),
+      }).optional(),
       nozzle: quantity('temperature', 'nozzle', { from: 293.15, to: 773.15 }).optional(),
       bed: quantity('temperature', 'bed', { from: 273.15, to: 473.15 }).optional(),
       mass: quantity('mass', 'filament used', { above: 0, to: 100 }).optional(),
@@ -81,6 +107,11 @@ export function queueSchema(): Schema<QueueSpec> {
       ).optional(),
       attended: quantity('duration', `${watched}, of jobs that do not say`, { from: 0, to: 86_400 }).optional(),
       present: present().optional(),
+      down: mapOf(
+        oneOrMore(moments('when it is out of use'), 'when it is out of use'),
+        'machines that are out of use for a time',
+        'machine',
+      ).optional(),
       jobs: mapOf(job, 'jobs that wait', 'job').optional(),
     },
     'jobs that wait to be printed',

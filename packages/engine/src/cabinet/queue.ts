@@ -20,7 +20,10 @@ export interface PresentSpec {
 export interface QueueJobSpec {
   readonly machine?: Maybe<readonly string[]>;
   readonly material: string;
-  readonly for: NonNullable<Given>;
+  /** From the folder of the cabinet file on. */
+  readonly 'job-file'?: Maybe<string>;
+  /** Needed where there is no job file. */
+  readonly for?: Given;
   readonly nozzle?: Given;
   readonly bed?: Given;
   readonly mass?: Given;
@@ -33,6 +36,12 @@ export interface QueueJobSpec {
   readonly pinned?: Maybe<Moment>;
 }
 
+/** From a moment to another. */
+export interface MomentsSpec {
+  readonly from: Moment;
+  readonly to: Moment;
+}
+
 export interface QueueSpec {
   readonly from: Moment;
   readonly length?: Given;
@@ -41,6 +50,7 @@ export interface QueueSpec {
   readonly aims?: Maybe<readonly QueueAim[]>;
   readonly attended?: Given;
   readonly present?: Maybe<readonly PresentSpec[]>;
+  readonly down?: Maybe<Readonly<Record<string, readonly MomentsSpec[]>>>;
   readonly jobs?: Maybe<Readonly<Record<string, QueueJobSpec>>>;
 }
 
@@ -63,6 +73,18 @@ export interface QueueJob {
   readonly attended: number;
   /** It starts then, or has started then, on its one machine. */
   readonly pinned?: number;
+  /** The job file that it was read from. */
+  readonly jobFile?: string;
+  /** Where the entry says otherwise than its job file. */
+  readonly remarks?: readonly string[];
+}
+
+/** A job whose job file has not been read: nothing is known of it yet. */
+export interface UnreadJob {
+  /** As it is written: from the folder of the cabinet file on. */
+  readonly path: string;
+  readonly machines: readonly string[];
+  readonly material: string;
 }
 
 export interface Queue {
@@ -80,7 +102,10 @@ export interface Queue {
   readonly present: readonly Stretch[];
   /** What these hours are taken from. */
   readonly presentFrom: string;
+  /** When machines are out of use. */
+  readonly down: Readonly<Record<string, readonly Stretch[]>>;
   readonly jobs: Readonly<Record<string, QueueJob>>;
+  readonly unread: Readonly<Record<string, UnreadJob>>;
 }
 
 /** Of a plan that does not say, s. */

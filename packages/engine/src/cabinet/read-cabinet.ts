@@ -22,6 +22,7 @@ import { changesOf, placeOfOwn } from './edits.ts';
 import { fileSections } from './file-schema.ts';
 import { fillCabinet } from './fill.ts';
 import { checkJoinery } from './fill-joinery.ts';
+import type { JobFiles } from './job-file.ts';
 import type { Origins } from './origin.ts';
 import { type Located, readShape } from './shape-complaints.ts';
 import { type SourceTree, sourceTree } from './source-tree.ts';
@@ -37,18 +38,24 @@ export type CabinetAnswer =
  *
  * @param file - Its name, for messages.
  * @param edits - As they stand under an option of the file, or of one's own; a fault that they cause points at the option's line.
+ * @param files - What was read of the job files that its queue names; a job whose file was not read does not stand in the queue's jobs.
  */
-export function readCabinet(file: string, text: string, edits: readonly Edit[] = []): CabinetAnswer {
+export function readCabinet(
+  file: string,
+  text: string,
+  edits: readonly Edit[] = [],
+  files: JobFiles = {},
+): CabinetAnswer {
   const source = readSource(file, text);
   if ('complaints' in source) return { ok: false, complaints: source.complaints };
   const base = sourceTree(source);
   if (edits.length === 0) {
-    const { spec, found } = understand(base);
+    const { spec, found } = understand(base, files);
     const written = [...writtenOptions(base), ...writtenValues(spec, base)];
     const edits = checkEdits(source, written, found, (tree) => understand(tree).found);
     const complaints = [...found, ...checkSearch(spec, base), ...edits].map(({ complaint }) => complaint);
     if (complaints.length > 0) return { ok: false, complaints: inFileOrder(complaints) };
-    const filled = fillCabinet(spec as FileSpec, base);
+    const filled = fillCabinet(spec as FileSpec, base, files);
     const care = careComplaints(filled.cabinet, base);
     if (care.length > 0) return { ok: false, complaints: inFileOrder(care) };
     return { ok: true, ...filled, document: source };
@@ -57,9 +64,9 @@ export function readCabinet(file: string, text: string, edits: readonly Edit[] =
   const edited = applyChanges(source, placed);
   if (edited.complaints.length > 0) return { ok: false, complaints: inFileOrder(edited.complaints) };
   const tree = sourceTree(edited.document, edited.inserted);
-  const { spec, found } = understand(tree);
+  const { spec, found } = understand(tree, files);
   if (found.length > 0) return { ok: false, complaints: inFileOrder(found.map(({ complaint }) => complaint)) };
-  return { ok: true, ...fillCabinet(spec as FileSpec, tree), document: source };
+  return { ok: true, ...fillCabinet(spec as FileSpec, tree, files), document: source };
 }
 
 let last: YamlDocument | undefined;
@@ -73,13 +80,16 @@ function readSource(file: string, text: string): ReturnType<typeof readYaml> {
 }
 
 /** Shape first; meaning of whatever could be read. */
-function understand(tree: SourceTree): {
+function understand(
+  tree: SourceTree,
+  files: JobFiles = {},
+): {
   readonly spec: Partial<FileSpec>;
   readonly found: readonly Located[];
 } {
   const reading = readShape(fileSections(), tree);
   const spec = reading.spec as Partial<FileSpec>;
-  const check = createCheck(spec, tree);
+  const check = createCheck(spec, tree, files);
   checkCarcass(check);
   checkMachines(check);
   checkAir(check);

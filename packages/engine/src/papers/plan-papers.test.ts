@@ -32,11 +32,14 @@ const planOf = (jobs: readonly PlannedJob[], now = 7 * HOUR): Plan => ({
     aims: ['early'],
     present: [[8 * HOUR, 18 * HOUR]],
     presentFrom: 'queue.present',
+    down: {},
   },
   now,
   jobs,
   aims: [],
   found: 'yes',
+  remarks: [],
+  cuts: [],
   learned: [],
   checks: [],
   hours: Array.from({ length: 30 }, (_, at) => ({
@@ -48,6 +51,7 @@ const planOf = (jobs: readonly PlannedJob[], now = 7 * HOUR): Plan => ({
   })),
   trials: [],
   nodes: 1,
+  samples: { asked: 0, ran: 0, faults: [] },
   stopped: false,
 });
 

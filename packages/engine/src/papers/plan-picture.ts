@@ -1,7 +1,9 @@
 // A plan as a picture: a strip for every machine, when somebody is there and when it must be quiet, and below it hour by hour what the
 // simulated week comes to. Ink on paper, as the picture of a day.
 
+import type { Band } from '../judge/bands.ts';
 import type { Plan, PlannedJob } from '../running/plan.ts';
+import type { PlanHour } from '../running/week-run.ts';
 import { formatQuantity, type UnitSystem } from '../units/format.ts';
 import type { KindName } from '../units/unit-table.ts';
 import { formatDay } from '../units/week.ts';
@@ -24,7 +26,7 @@ const style = `text{font-family:ui-serif,Georgia,serif;font-size:12px;fill:${ink
 .title{font-size:20px}.faint{fill:${faint}}.head{font-style:italic;font-size:13px}.tick{font-size:11px;fill:${faint};font-variant-numeric:tabular-nums}
 .line{fill:none;stroke:${ink};stroke-width:1.3;stroke-linejoin:round}.hair{stroke:${hairline};stroke-width:1}.midnight{stroke:${faint};stroke-width:.8}
 .frame{stroke:${ink};stroke-width:.8;fill:none}.job{fill:${paper};stroke:${ink};stroke-width:1}.pinned{fill:${hairline}}.late{stroke:${accent};stroke-width:2}
-.there{fill:${ink}}.due{stroke:${accent};stroke-width:1.5}`;
+.there{fill:${ink}}.band{fill:${hairline};fill-opacity:.7;stroke:none}.due{stroke:${accent};stroke-width:1.5}`;
 
 const DASHES = ['', '6 3', '2 2', '9 3 2 3', '1 3', '12 4'];
 
@@ -53,7 +55,7 @@ export function planPicture(plan: Plan, { title, machines, units }: PlanNames): 
     element('style', {}, style),
     element('rect', { width: WIDTH, height, fill: paper }),
     label(LEFT, 36, `${title}: plan`, { class: 'title' }),
-    label(LEFT, 56, 'Planned and computed from the cabinet file; nothing here was measured.', { class: 'faint' }),
+    label(LEFT, 56, subtitle(plan), { class: 'faint' }),
     ...midnights
       .filter((time) => time > from && time < until)
       .map((time) => element('line', { x1: x(time), y1: HEAD - 8, x2: x(time), y2: bottom, class: 'midnight' })),
@@ -83,6 +85,11 @@ export function planPicture(plan: Plan, { title, machines, units }: PlanNames): 
     '</svg>',
     '',
   ].join('\n');
+}
+
+function subtitle({ samples: { ran }, hours }: Plan): string {
+  const what = 'Planned and computed from the cabinet file; nothing here was measured.';
+  return hours[0]?.bands === undefined ? what : `${what} Grey: 10th to 90th percentile of ${ran} samples.`;
 }
 
 function strip(plan: Plan, machine: string, top: number, x: (time: number) => number): string {
@@ -115,7 +122,15 @@ function bar({ id, start, end, how, late, due }: PlannedJob, top: number, x: (ti
 interface Panel {
   readonly head: string;
   readonly kind: KindName;
-  readonly lines: readonly { readonly name: string; readonly values: readonly number[] }[];
+  readonly lines: readonly PanelLine[];
+}
+
+interface PanelLine {
+  readonly name: string;
+  readonly values: readonly number[];
+  /** 10th and 90th percentiles; none where nothing was sampled. */
+  readonly low: readonly number[];
+  readonly high: readonly number[];
 }
 
 function panelsOf({ hours }: Plan): Panel[] {
@@ -125,19 +140,57 @@ function panelsOf({ hours }: Plan): Panel[] {
     {
       head: 'warmest air of each bay in the hour',
       kind: 'temperature',
-      lines: names('air').map((name) => ({ name, values: hours.map(({ air }) => air[name]!) })),
+      lines: names('air').map((name) =>
+        lineOf(
+          name,
+          hours,
+          ({ air }) => air[name]!,
+          ({ bands }) => bands?.air[name],
+        ),
+      ),
     },
     {
       head: 'most power in the hour',
       kind: 'power',
-      lines: [{ name: 'cabinet', values: hours.map(({ power }) => power) }],
+      lines: [
+        lineOf(
+          'cabinet',
+          hours,
+          ({ power }) => power,
+          ({ bands }) => bands?.power,
+        ),
+      ],
     },
     {
       head: 'loudest at their place in the hour',
       kind: 'sound-level',
-      lines: names('noise').map((name) => ({ name, values: hours.map(({ noise }) => noise[name]!) })),
+      lines: names('noise').map((name) =>
+        lineOf(
+          name,
+          hours,
+          ({ noise }) => noise[name]!,
+          ({ bands }) => bands?.noise[name],
+        ),
+      ),
     },
   ];
+}
+
+function lineOf(
+  name: string,
+  hours: Plan['hours'],
+  of: (hour: PlanHour) => number,
+  band: (hour: PlanHour) => Band | undefined,
+): PanelLine {
+  const bands = hours.map(band);
+  const whole = bands.filter((each) => each !== undefined);
+  const known = whole.length === hours.length;
+  return {
+    name,
+    values: hours.map(of),
+    low: known ? whole.map(({ p10 }) => p10) : [],
+    high: known ? whole.map(({ p90 }) => p90) : [],
+  };
 }
 
 function drawPanel(
@@ -147,13 +200,27 @@ function drawPanel(
   x: (time: number) => number,
   units: UnitSystem,
 ): string {
+  const degrees = (values: readonly number[]): number[] => values.map((value) => value - 273.15);
   const shown =
     kind === 'temperature'
-      ? lines.map((line) => ({ ...line, values: line.values.map((value) => value - 273.15) }))
+      ? lines.map(({ name, values, low, high }) => ({
+          name,
+          values: degrees(values),
+          low: degrees(low),
+          high: degrees(high),
+        }))
       : lines;
-  const scale = linearScale([...shown.flatMap(({ values }) => values), ...(kind === 'temperature' ? [] : [0])], 4);
+  const scale = linearScale(
+    [...shown.flatMap(({ values, low, high }) => [...values, ...low, ...high]), ...(kind === 'temperature' ? [] : [0])],
+    4,
+  );
   const y = (value: number): number => top + PANEL * (1 - scale.share(value));
   const back = (value: number): number => (kind === 'temperature' ? value + 273.15 : value);
+  const steps = (values: readonly number[]): string[] =>
+    values.flatMap((value, hour) => {
+      const { time } = plan.hours[hour]!;
+      return [`${short(x(time))},${short(y(value))}`, `${short(x(time + 3600))},${short(y(value))}`];
+    });
   const ends = labelPlaces(
     shown.map(({ values }) => y(values.at(-1)!)),
     13,
@@ -167,14 +234,14 @@ function drawPanel(
       label(LEFT - 8, y(tick) + 4, formatQuantity(kind, back(tick), units), { class: 'tick', 'text-anchor': 'end' }),
     ]),
     element('rect', { x: LEFT, y: top, width: PLOT, height: PANEL, class: 'frame' }),
+    ...shown.flatMap(({ low, high }) =>
+      low.length === 0
+        ? []
+        : [element('polygon', { points: [...steps(high), ...steps(low).reverse()].join(' '), class: 'band' })],
+    ),
     ...shown.flatMap(({ name, values }, at) => [
       element('polyline', {
-        points: values
-          .flatMap((value, hour) => {
-            const { time } = plan.hours[hour]!;
-            return [`${short(x(time))},${short(y(value))}`, `${short(x(time + 3600))},${short(y(value))}`];
-          })
-          .join(' '),
+        points: steps(values).join(' '),
         class: 'line',
         'stroke-dasharray': DASHES[at % DASHES.length] === '' ? undefined : DASHES[at % DASHES.length],
       }),

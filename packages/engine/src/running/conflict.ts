@@ -96,6 +96,8 @@ function demandsOf(wish: WeekWish): Demand[] {
       says: `somebody is there when a job starts and while its first layer is watched (${presentFrom})`,
     },
     ...week.resources.filter(({ id }) => !id.startsWith('machine:')).map(({ id, says }) => ({ id, says })),
-    ...week.rules.filter(({ id }) => id.startsWith('cut:')).map(({ id, says }) => ({ id, says })),
+    ...week.rules
+      .filter(({ id }) => id.startsWith('cut:') || id.startsWith('down:'))
+      .map(({ id, says }) => ({ id, says })),
   ];
 }

@@ -13,6 +13,7 @@ import { type BatchHooks, type CabinetSource, inTurn } from '../judge/variants.t
 import { bill } from '../trades/cost/bill.ts';
 import { middleOf } from '../trades/cost/money.ts';
 import { busyTime, electricity, filterRate, type PrintPieces, piecesOf } from '../trades/cost/pieces.ts';
+import type { DayRun } from '../trades/measure.ts';
 import { printsOf } from '../trades/prints.ts';
 
 export interface PrintMoney extends PrintPieces {
@@ -88,7 +89,8 @@ export async function runMoney(
     if (!answer.ok) return { fault: answer.complaints[0]?.what ?? 'the edited file cannot be read' };
     const { cabinet, origins } = answer;
     try {
-      return moneyOf(sample < 0 ? cabinet : sampled(cabinet, origins, sample, share), days[at]!.day);
+      const inputs = sample < 0 ? {} : moneyInputs(cabinet, origins, (path) => share(path, sample));
+      return moneyOf(runDay(setInputs(cabinet, inputs), days[at]!.day));
     } catch (error) {
       return { fault: error instanceof Error ? error.message : String(error) };
     }
@@ -101,31 +103,28 @@ export async function runMoney(
   });
 }
 
-function sampled(cabinet: Cabinet, origins: Origins, at: number, share: (path: string, at: number) => number): Cabinet {
-  const inputs = Object.fromEntries(
-    assumedInputs(origins).map(({ path, spread }) => [path, valueAt(spread, share(path, at))] as const),
-  );
-  const { costs } = cabinet;
+/** Numbers of one sample by path: what is uncertain, and of the costs what rests on common practice. */
+export function moneyInputs(
+  { costs }: Cabinet,
+  origins: Origins,
+  share: (path: string) => number,
+): Readonly<Record<string, number>> {
   const own = (path: string, value: number, { low, high }: { readonly low: number; readonly high: number }): number =>
-    isGiven(origins.get(path))
-      ? value
-      : valueAt({ p10: low, p50: value, p90: high, shape: 'log-normal' }, share(path, at));
-  const varied = setInputs(cabinet, inputs);
+    isGiven(origins.get(path)) ? value : valueAt({ p10: low, p50: value, p90: high, shape: 'log-normal' }, share(path));
   return {
-    ...varied,
-    costs: {
-      ...varied.costs,
-      hand: own('costs.hand', costs.hand, handPractice),
-      cabinetLife: own('costs.cabinetLife', costs.cabinetLife, cabinetLifePractice),
-    },
+    ...Object.fromEntries(
+      assumedInputs(origins).map(({ path, spread }) => [path, valueAt(spread, share(path))] as const),
+    ),
+    'costs.hand': own('costs.hand', costs.hand, handPractice),
+    'costs.cabinetLife': own('costs.cabinetLife', costs.cabinetLife, cabinetLifePractice),
   };
 }
 
 const isGiven = (origin: Origin | undefined): boolean => origin?.kind === 'given';
 
-function moneyOf(cabinet: Cabinet, day: string): DayMoney {
-  const run = runDay(cabinet, day);
+export function moneyOf(run: DayRun): DayMoney {
   const prints = printsOf(run);
+  const { cabinet } = run;
   const { costs } = cabinet;
   const total = bill(cabinet).find(({ quantity }) => quantity === 'bill')?.value;
   const busy = busyTime(prints);

@@ -1,10 +1,12 @@
 // Share of prints that fail, from a diary that counts them.
 
+import type { Spread } from '../cabinet/origin.ts';
 import type { JobRun } from './diary.ts';
 
 export interface FailureShare {
   /** As the file writes it, with its spread. */
   readonly share: string;
+  readonly spread: Spread;
   readonly says: string;
 }
 
@@ -27,6 +29,12 @@ export function failuresOf(runs: readonly JobRun[]): FailureShare | undefined {
   const percent = (share: number): number => Number((100 * Math.min(share, MOST)).toPrecision(3));
   const [low, high] = [Math.max(middle - Z90 * deviation, middle / 3), middle + Z90 * deviation];
   return {
+    spread: {
+      p10: percent(low) / 100,
+      p50: percent(middle) / 100,
+      p90: percent(high) / 100,
+      shape: 'normal',
+    },
     share: `${percent(middle)} (${percent(low)} to ${percent(high)}) %`,
     says: `of ${prints} prints in the diary ${failed} failed: ${percent(middle)} % (${percent(low)} to ${percent(high)})`,
   };

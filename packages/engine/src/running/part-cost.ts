@@ -168,12 +168,18 @@ function putEdits({ entry, machine, material, start }: NewJob, day: string, { ca
   ];
 }
 
-interface Sum {
+/** One job, and the day on which it runs. */
+export interface Sum {
   readonly print: PrintMoney;
   readonly day: DayMoney;
 }
 
-function partOf(
+/** Pieces of one good job, in the order of the bill; what failed prints add comes last. */
+export function partPieces(perYear: number | undefined): readonly Told<Sum>[] {
+  return [...TOLD, cabinetShare(perYear), HANDS, FAILED(perYear)];
+}
+
+export function partOf(
   { middle, samples }: MoneyRuns,
   day: string,
   job: string,
@@ -186,7 +192,7 @@ function partOf(
   };
   const { print } = drawn.middle;
   const told = (row: Told<Sum>): CostRow => rowOf(drawn, row);
-  const rows = [...TOLD, cabinetShare(perYear), HANDS, FAILED(perYear)].map(told);
+  const rows = partPieces(perYear).map(told);
   const total = told({ id: 'total', says: 'one good job', of: (sum) => totalOf(sum, perYear) });
   const inTrade: readonly string[] = ['filament', 'waste', 'electricity', 'standby', 'wear', 'machine', 'filters'];
   const once = rows.filter(({ id }) => inTrade.includes(id)).reduce((sum, { value = 0 }) => sum + value, 0);

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { type CabinetAnswer, readCabinet } from '../cabinet/read-cabinet.ts';
 import { isFault } from '../units/quantity.ts';
 import { momentAfter, parseMoment } from '../units/week.ts';
+import { movedText } from './moved.ts';
 import { type Plan, type PlanOptions, plan } from './plan.ts';
 
 const HOUR = 3600;
@@ -188,6 +189,56 @@ describe('what a plan goes by', () => {
     expect(Math.abs(a - b)).toBeGreaterThanOrEqual(4 * HOUR);
     expect(most(made) - 273.15).toBeLessThanOrEqual(between);
   }, 30_000);
+});
+
+describe('a plan made anew', () => {
+  const jobs = (a: string, more = '') => `
+  jobs:
+    a: { machine: left, material: PLA, for: ${a} }
+    b: { machine: left, material: PLA, for: 3 h }
+    c: { material: PLA, for: 2 h, earliest: Tue 9:00 }${more}`;
+  let first: Plan;
+  beforeAll(async () => {
+    first = await planned(jobs('2 h'));
+  }, 60_000);
+  const anew = (queue: string, now: string): Promise<Plan> =>
+    planned(queue, undefined, { now: at(now), keep: first.jobs, cuts: first.cuts });
+  const what = (made: Plan): Record<string, string> =>
+    Object.fromEntries(made.moved!.map((job) => [job.id, job.what] as const));
+
+  it('property: where nothing has changed nothing moves, though other places would be as good', async () => {
+    const made = await anew(jobs('2 h'), 'Mon 10:30');
+    expect(what(made)).toEqual({ a: 'begun', b: 'stays', c: 'stays' });
+    expect(made.aims.at(-1)).toMatchObject({ aim: 'stay', value: 0, proved: true });
+  });
+
+  it('property: a job that ends late pushes the next one, which says why; the rest stays', async () => {
+    const made = await anew(jobs('5 h'), 'Mon 10:30');
+    expect(what(made)).toEqual({ a: 'begun', b: 'moved', c: 'stays' });
+    const b = made.moved!.find(({ id }) => id === 'b')!;
+    expect(b.because).toContain('left prints');
+    expect(startOf(made, 'b')).toBeGreaterThanOrEqual(at('Mon 15:00'));
+    expect(movedText(b, 20_787)).toMatch(/^b: Mon 1\d:\d\d on left, was Mon 1\d:\d\d on left: left prints/);
+  });
+
+  it('property: a machine that goes out of use loses its jobs to the other, or they wait; a new job and one that has gone are told', async () => {
+    const down = `
+  down: { ${startOf(first, 'c') === at('Tue 9:00') ? first.jobs.find(({ id }) => id === 'c')!.machine : 'left'}: Tue 6:00 to Wed 12:00 }`;
+    const machine = first.jobs.find(({ id }) => id === 'c')!.machine;
+    const other = machine === 'left' ? 'right' : 'left';
+    const queue = `${down}
+  jobs:
+    a: { machine: left, material: PLA, for: 2 h }
+    c: { material: PLA, for: 2 h, earliest: Tue 9:00 }
+    d: { machine: ${machine}, material: PLA, for: 1 h, earliest: Tue 9:00 }`;
+    const made = await anew(queue, 'Mon 10:30');
+    expect(what(made)).toEqual({ a: 'begun', b: 'gone', c: 'moved', d: 'new' });
+    expect(made.jobs.find(({ id }) => id === 'c')).toMatchObject({ machine: other });
+    expect(made.moved!.find(({ id }) => id === 'c')!.because).toBe(
+      `${machine} is out of use from Tue 6:00 to Wed 12:00`,
+    );
+    expect(startOf(made, 'd')).toBeGreaterThanOrEqual(at('Wed 12:00'));
+  });
 });
 
 describe('demands that cannot hold together', () => {

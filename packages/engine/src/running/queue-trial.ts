@@ -26,9 +26,11 @@ export interface TrialTask {
   /** Id of the job in the queue. */
   readonly job: string;
   readonly machine: string;
+  /** The job itself: whoever runs it has the cabinet file, but not its job files. */
+  readonly of: QueueJob;
 }
 
-export interface Trial extends TrialTask {
+export interface Trial extends Pick<TrialTask, 'job' | 'machine'> {
   /** At full power, s. */
   readonly heatUp: number;
   /** Drawn while it heats, most of what it draws after, mean of that, and at rest, W. */
@@ -78,8 +80,7 @@ export function jobOn(
   return { machine, material, start, duration, nozzle, bed, mass, partSize };
 }
 
-export function runTrial(cabinet: Cabinet, { job: id, machine }: TrialTask): Trial {
-  const job = cabinet.queue!.jobs[id]!;
+export function runTrial(cabinet: Cabinet, { job: id, machine, of: job }: TrialTask): Trial {
   const day = dayOfQueue(cabinet, { [id]: jobOn(job, machine, START) }, START + job.duration + AFTER);
   const run = runDay({ ...cabinet, days: { [PLAN_DAY]: day } }, PLAN_DAY);
   const [print] = printsOf(run);
@@ -141,9 +142,16 @@ function loudestFans(run: DayRun, person: string): number {
   return most;
 }
 
+/** The cabinet with a day for every job of its queue on every machine on which it may run, alone. */
+export function queueAsDays(cabinet: Cabinet): Cabinet {
+  const days = trialTasks(cabinet).map(({ job: id, machine, of }) => {
+    const day = dayOfQueue(cabinet, { [id]: jobOn(of, machine, START) }, START + of.duration + AFTER);
+    return [`${id} on ${machine}`, day] as const;
+  });
+  return { ...cabinet, days: Object.fromEntries(days) };
+}
+
 /** Every job of the queue on every machine on which it may run. */
 export function trialTasks({ queue }: Cabinet): TrialTask[] {
-  return Object.entries(queue?.jobs ?? {}).flatMap(([job, { machines }]) =>
-    machines.map((machine) => ({ job, machine })),
-  );
+  return Object.entries(queue?.jobs ?? {}).flatMap(([job, of]) => of.machines.map((machine) => ({ job, machine, of })));
 }

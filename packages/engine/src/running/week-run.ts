@@ -1,6 +1,7 @@
 // The planned week, simulated: what it comes to hour by hour, which limits it breaks, and what that teaches the plan.
 
 import type { Cabinet } from '../cabinet/cabinet.ts';
+import type { Band } from '../judge/bands.ts';
 import type { Verdict } from '../judge/finding.ts';
 import { measureDay, runDay } from '../judge/pipeline.ts';
 import { verdictOf } from '../judge/verdict.ts';
@@ -42,6 +43,12 @@ export interface PlanCheck {
   readonly verdict: Verdict;
   /** s after the origin's midnight. */
   readonly at?: number;
+  /** Of common samples, where they were asked for. */
+  readonly p10?: number;
+  readonly p50?: number;
+  readonly p90?: number;
+  /** Share of the samples that keep the limit. */
+  readonly chance?: number;
   /** A job of it breaks this limit all by itself too: no plan mends that. */
   readonly alone: boolean;
 }
@@ -54,6 +61,15 @@ export interface PlanHour {
   readonly current: number;
   readonly air: Readonly<Record<string, number>>;
   readonly noise: Readonly<Record<string, number>>;
+  /** The same of common samples, where they were asked for. */
+  readonly bands?: HourBands;
+}
+
+export interface HourBands {
+  readonly power: Band;
+  readonly current: Band;
+  readonly air: Readonly<Record<string, Band>>;
+  readonly noise: Readonly<Record<string, Band>>;
 }
 
 export interface WeekRun {
@@ -63,47 +79,56 @@ export interface WeekRun {
   readonly shift: number;
 }
 
-export function runWeek(cabinet: Cabinet, placed: readonly Placed[]): WeekRun {
+/** `until`: when it ends, s after the origin's midnight, or with its last job where that is later; unless given, some hours after that. */
+export function runWeek(cabinet: Cabinet, placed: readonly Placed[], until?: number): WeekRun {
   const queue = cabinet.queue!;
   const first = Math.min(0, ...placed.map(({ start }) => start));
   const shift = -Math.floor(first / DAY) * DAY;
-  const last = Math.max(queue.from + DAY, ...placed.map(({ end }) => end));
+  const ends = placed.map(({ end }) => end);
+  const last = until === undefined ? Math.max(queue.from + DAY, ...ends) + AFTER : Math.max(until, ...ends);
   const jobs = Object.fromEntries(
     placed.map(({ job, machine, start }) => [job.id, jobOn(job.job, machine, start + shift)]),
   );
-  const week = { ...cabinet, days: { [PLAN_DAY]: dayOfQueue(cabinet, jobs, last + AFTER + shift) } };
+  const week = { ...cabinet, days: { [PLAN_DAY]: dayOfQueue(cabinet, jobs, last + shift) } };
   return { cabinet: week, run: runDay(week, PLAN_DAY), shift };
 }
 
 /** Limits of heat, power and sound over the week; worst first. */
 export function checksOf({ run, shift }: WeekRun, placed: readonly Placed[], trials: readonly Trial[]): PlanCheck[] {
-  const order: readonly Verdict[] = ['fails', 'unknown', 'tight', 'holds', 'told'];
-  return [...measureDay(run, planTrades).values()]
-    .flatMap(({ trade, quantity, part, title, unit, value, limit, at }): PlanCheck[] => {
-      if (limit === undefined) return [];
-      const kind = kindPart(part, placed);
-      const id = `${trade}/${quantity}/${part}`;
-      const alone = trials.some(
-        ({ breaks, job, machine }) =>
-          breaks.includes(`${trade}/${quantity}/${kind}`) &&
-          placed.some((each) => each.job.kind === job && each.machine === machine),
-      );
-      const verdict = verdictOf(value, undefined, limit);
-      return [
-        {
-          id,
-          title,
-          part,
-          unit,
-          limit,
-          verdict,
-          alone: verdict === 'fails' && alone,
-          ...(value === undefined ? {} : { value }),
-          ...(at === undefined ? {} : { at: at - shift }),
-        },
-      ];
-    })
-    .sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict));
+  return byVerdict(
+    [...measureDay(run, planTrades).values()].flatMap(
+      ({ trade, quantity, part, title, unit, value, limit, at }): PlanCheck[] => {
+        if (limit === undefined) return [];
+        const kind = kindPart(part, placed);
+        const id = `${trade}/${quantity}/${part}`;
+        const alone = trials.some(
+          ({ breaks, job, machine }) =>
+            breaks.includes(`${trade}/${quantity}/${kind}`) &&
+            placed.some((each) => each.job.kind === job && each.machine === machine),
+        );
+        const verdict = verdictOf(value, undefined, limit);
+        return [
+          {
+            id,
+            title,
+            part,
+            unit,
+            limit,
+            verdict,
+            alone: verdict === 'fails' && alone,
+            ...(value === undefined ? {} : { value }),
+            ...(at === undefined ? {} : { at: at - shift }),
+          },
+        ];
+      },
+    ),
+  );
+}
+
+const ORDER: readonly Verdict[] = ['fails', 'unknown', 'tight', 'holds', 'told'];
+
+export function byVerdict(checks: readonly PlanCheck[]): PlanCheck[] {
+  return [...checks].sort((a, b) => ORDER.indexOf(a.verdict) - ORDER.indexOf(b.verdict));
 }
 
 /** The part of a trial that stands for a part of the week: copies of a job are one kind. */

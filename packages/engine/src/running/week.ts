@@ -2,7 +2,7 @@
 
 import { lineCurrent } from '@stillair/physics';
 import type { Cabinet } from '../cabinet/cabinet.ts';
-import type { Queue, QueueJob } from '../cabinet/queue.ts';
+import type { Queue, QueueJob, Stretch } from '../cabinet/queue.ts';
 import type { Draw, Order, ScheduleProblem, Way } from '../numerics/schedule/problem.ts';
 import { behindStrip } from '../trades/draws.ts';
 import { circuitLimit, stripLimit } from '../trades/power/limits.ts';
@@ -10,6 +10,7 @@ import { meanNoiseLimit, NIGHT } from '../trades/sound/limits.ts';
 import { heardBy } from '../trades/sound/places.ts';
 import { costOf } from '../trades/tariff.ts';
 import { formatClock, formatQuantity } from '../units/format.ts';
+import { formatMoment } from '../units/week.ts';
 import type { Trial } from './queue-trial.ts';
 
 /** A copy of a job, and where it stands when it is not to be moved. */
@@ -75,6 +76,8 @@ export interface WeekWish {
   readonly without?: ReadonlySet<string>;
   /** Deadlines as walls in place of aims. */
   readonly dueHard?: boolean;
+  /** An earlier plan: last of all aims, no job moves without need. */
+  readonly stay?: readonly { readonly id: string; readonly machine: string; readonly start: number }[];
 }
 
 const HOUR = 3600;
@@ -96,7 +99,8 @@ export function weekOf(wish: WeekWish): Week {
   const jobs = wish.jobs.filter(({ fixed, id }) => fixed === undefined && !without.has(`job:${id}`));
   const fixed = wish.jobs.filter((job) => job.fixed !== undefined);
   const clocked = cuts.filter(({ clock }) => clock !== undefined);
-  const rules = [HORIZON_RULE, EARLIEST, NOW, PRESENT, DUE, ...clocked.map(cutRule)];
+  const downs = downsOf(queue);
+  const rules = [HORIZON_RULE, EARLIEST, NOW, PRESENT, DUE, ...clocked.map(cutRule), ...downs.map(({ rule }) => rule)];
   const base = { cabinet, queue, zero, slots, step };
   const options = jobs.map((job) =>
     job.job.machines.map((machine): WeekOption => {
@@ -111,7 +115,14 @@ export function weekOf(wish: WeekWish): Week {
     const before = jobs.findLastIndex((other, at) => at < after && other.kind === kind);
     return before < 0 || id === kind ? [] : [{ before, after, lag: 0, from: 'start' }];
   });
-  const aims = wish.dueHard === true ? [] : [late(base), ...queue.aims.map((aim) => AIMS[aim](base, cabinet))];
+  const aims =
+    wish.dueHard === true
+      ? []
+      : [
+          late(base),
+          ...queue.aims.map((aim) => AIMS[aim](base, cabinet)),
+          ...(wish.stay === undefined ? [] : [moved(base, wish.stay)]),
+        ];
   const tasks = jobs.map((job, at) => ({
     ways: options[at]!.map((option): Way => {
       const key = `${at}/${option.machine}`;
@@ -178,8 +189,14 @@ function against(
       ({ at, clock }) =>
         !without?.has(cutRule(clocked[at]!).id) && covers(from, from + trial.heatUp + job.duration, clock),
     );
-    return cut === undefined ? 0 : 6 + cut.at;
+    if (cut !== undefined) return 6 + cut.at;
+    const down = downs.findIndex(
+      ({ rule: { id: ruleId }, machine: its, times: [a, b] }) =>
+        its === machine && from < b && end > a && !without?.has(ruleId),
+    );
+    return down < 0 ? 0 : 6 + clocked.length + down;
   };
+  const downs = downsOf(queue);
   return Uint8Array.from({ length: slots + 1 }, (_, start) => rule(start));
 }
 
@@ -189,6 +206,35 @@ function covers(from: number, end: number, [a, b]: readonly [number, number]): b
     if (from < day * DAY + b && day * DAY + a < end) return true;
   return false;
 }
+
+/** Each stretch in which a machine is out of use. */
+function downsOf({
+  down,
+  origin,
+}: Queue): { readonly rule: Rule; readonly machine: string; readonly times: Stretch }[] {
+  return Object.entries(down).flatMap(([machine, all]) =>
+    all.map((times, at) => ({
+      machine,
+      times,
+      rule: {
+        id: `down:${machine}.${at + 1}`,
+        says: `${machine} is out of use from ${formatMoment(origin, times[0])} to ${formatMoment(origin, times[1])}`,
+      },
+    })),
+  );
+}
+
+/** 1 where a job is not where an earlier plan has it. */
+const moved = ({ zero, step }: Base, stay: NonNullable<WeekWish['stay']>): Cost => {
+  const earlier = new Map(stay.map((each) => [each.id, each] as const));
+  return ({ id }, { machine }, start) => {
+    const before = earlier.get(id);
+    return before === undefined ||
+      (before.machine === machine && Math.abs(zero + start * step - before.start) < step / 2)
+      ? 0
+      : 1;
+  };
+};
 
 const cutRule = ({ prints, clock, says }: Cut): Rule => ({
   id: `cut:${prints.join('+')}${clock === undefined ? '' : `@${clock[0]}`}`,

@@ -31,6 +31,20 @@ export function whyThen(week: Week, placings: readonly Placing[], task: number):
   return found;
 }
 
+/** What stands against a start elsewhere, with all other jobs where they are now; the slots of the plan are taken as they lie. */
+export function whyNotAt(
+  week: Week,
+  placings: readonly Placing[],
+  task: number,
+  { machine, start }: { readonly machine: string; readonly start: number },
+): Pick<Why, 'rule' | 'because'> {
+  const way = week.options[task]!.findIndex((option) => option.machine === machine);
+  if (way < 0) return { rule: 'machine', because: `it may not run on ${machine} any more` };
+  const slot = Math.round((start - week.zero) / week.step);
+  if (slot < 0 || slot > week.slots) return { rule: 'end', because: 'that is not in the plan any more' };
+  return reasonAt(week, placings, usedBy(week, placings, task), task, way, slot);
+}
+
 /** Draws of all others and of what is fixed. */
 function usedBy({ problem, slots }: Week, placings: readonly Placing[], but: number): Float64Array[] {
   const used = problem.resources.map(() => new Float64Array(slots));
@@ -62,7 +76,7 @@ function reasonAt(
       return { rule: id, because: `${says}${besides(week, placings, task, resource, slot)}` };
     }
   }
-  return { rule: 'aim', because: betterLater(week, task, way, start, placings[task]!.start) };
+  return { rule: 'aim', because: betterLater(week, task, { way, start }, placings[task]!) };
 }
 
 /** Which others draw there. */
@@ -94,11 +108,12 @@ function besides(
 }
 
 /** It could start then: what it is planned for would be worse. */
-function betterLater({ problem, queue }: Week, task: number, way: number, early: number, start: number): string {
-  const { costs = [] } = problem.tasks[task]!.ways[way]!;
+function betterLater({ problem, queue }: Week, task: number, there: Placing, now: Placing): string {
+  const costAt = ({ way, start }: Placing, aim: number): number =>
+    problem.tasks[task]!.ways[way]!.costs?.[aim]?.[start] ?? 0;
   const names = ['deadlines', ...queue.aims];
-  for (const [aim, cost] of costs.entries()) {
-    const more = (cost?.[early] ?? 0) - (cost?.[start] ?? 0);
+  for (const aim of names.keys()) {
+    const more = costAt(there, aim) - costAt(now, aim);
     if (more > 1e-9) return `it could, but ${AIM_WORDS[names[aim]!]!(more)}`;
   }
   return 'it could as well; nothing is gained or lost by it';

@@ -93,6 +93,32 @@ function weekdayOf(text: string): number {
 }
 
 /**
+ * `Tue 9:00 to Thu 18:00`.
+ *
+ * @example From one day to another
+ * ```ts
+ * parseMoments('Tue 9:00 to Thu 18:00').to.weekday; // => 3
+ * ```
+ */
+export function parseMoments(text: string): { readonly from: Moment; readonly to: Moment } | TextFault {
+  const match = /^(.*\S)\s+to\s+(\S.*)$/.exec(text);
+  if (match === null)
+    return fault(
+      'moments-wrong',
+      0,
+      Math.max(1, text.length),
+      `${show(text)} does not say from when to when`,
+      'two moments: Tue 9:00 to Thu 18:00',
+      'write both, with "to" between them',
+    );
+  const [, first = '', second = ''] = match;
+  const from = parseMoment(first);
+  if (isFault(from)) return from;
+  const to = parseMoment(second);
+  return isFault(to) ? { ...to, at: (to.at ?? 0) + text.length - second.length } : { from, to };
+}
+
+/**
  * Days of the week of `Mon to Fri`, `Sat` or `daily`.
  *
  * @example Over the end of the week

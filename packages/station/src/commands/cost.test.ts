@@ -1,3 +1,4 @@
+import type { QueueCosts } from '@stillair/engine';
 import { describe, expect, it } from 'vitest';
 import { fakeIo } from '../fake-io.ts';
 import { fixture } from '../fixture-files.ts';
@@ -55,6 +56,37 @@ describe('stillair cost', () => {
     expect(out).toMatch(/^each job that did not fail /m);
   });
 
+  it('tells a planned week: each job, all of them, and a month of such weeks; by an earlier plan too', async () => {
+    const queued = `${hall}queue:
+  from: 2026-11-30 7:00
+  length: 2 d
+  step: 30 min
+  present: { daily: 8:00 to 18:00 }
+  jobs:
+    hooks: { material: ABS, for: 2 h, copies: 2 }
+    vase: { material: ABS, job-file: clip.gcode }
+`;
+    const outside = { files: { ...files, 'hall.yaml': queued } };
+    const { code, out, err } = await run({ queue: true, samples: 8 }, undefined, outside);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toMatch(/^left\.hooks, .* Mon 10:00 /m);
+    expect(out).toMatch(/^the week +[\d.]+ +[\d.]+ to [\d.]+$/m);
+    expect(out).toMatch(/^a month of such weeks +[\d.]+/m);
+    const told = JSON.parse(
+      (await run({ queue: true, json: true, csv: 'week.csv' }, undefined, outside)).out,
+    ) as QueueCosts;
+    expect(told).toMatchObject({ version: 1, file: 'hall.yaml', origin: 20_787 });
+    expect(told.jobs.map(({ job }) => job).sort()).toEqual(['hooks', 'hooks (2)', 'vase']);
+    const starts = told.jobs.map(({ job: id, machine, start }) => ({ id, machine, start }));
+    const earlier = JSON.stringify({ version: 1, jobs: starts, queue: { origin: told.origin } });
+    const again = await run({ plan: 'week.json', csv: '-' }, undefined, {
+      files: { ...outside.files, 'week.json': earlier },
+    });
+    expect(again.out.split('\r\n')[0]).toBe('job,machine,material,starts,what,value [EUR],p10,p50,p90');
+    expect(again.out).toMatch(/^hooks,left,ABS,2026-11-30 10:00,filament,[\d.]+,,,\r?$/m);
+    expect(again.out).toContain(`,,,,total,${Number(told.total.value!.toPrecision(8))},`);
+  }, 60_000);
+
   it('prints JSON and CSV, and writes a file', async () => {
     const { out } = await run({ json: true });
     expect(JSON.parse(out)).toMatchObject({
@@ -80,6 +112,9 @@ describe('stillair cost', () => {
   it.each<[Partial<CostOptions>, string | undefined, string]>([
     [{ job: 'brakcet' }, undefined, 'there is no job "brakcet"; did you mean bracket?'],
     [{ day: 'usaul' }, undefined, 'there is no day "usaul"; did you mean usual?'],
+    [{ queue: true }, undefined, 'no job waits: give the file a queue:'],
+    [{ queue: true, month: '2026-11' }, undefined, '--queue is of the whole queue: it goes without --month'],
+    [{ plan: 'week.json' }, 'clip.gcode', '--plan is of the jobs that wait in the file'],
     [{ month: 'November' }, undefined, '--month: "November" is no month'],
     [{ month: '2026-13' }, undefined, '--month: "2026-13" is no month'],
     [{ month: '2026-11', job: 'bracket' }, undefined, '--month is of the whole diary'],

@@ -10,18 +10,24 @@ import {
   parseClock,
   parsePeriod,
   partCosts,
+  plan,
+  queueCosts,
   type ReadSource,
   rulesOn,
   type UnitSystem,
   usualRules,
 } from '@stillair/engine';
-import { monthCsv, monthText, partsCsv, partsText } from '../cost-text.ts';
+import { monthCsv, monthText, partsCsv, partsText, queueCsv, queueText } from '../cost-text.ts';
 import { dayFrom, diaryBeside, loadDiary } from '../diary-file.ts';
+import { earlierPlan } from '../earlier-plan.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
+import { longStudy } from '../long-study.ts';
 import { progressLine } from '../progress.ts';
 import { knownIn, readJobFile } from '../read-job-file.ts';
 import { unknownName } from '../unknown-name.ts';
+import { withJobFiles } from '../with-job-files.ts';
+import { openPlanEvaluator } from '../workers.ts';
 import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 
 export interface CostOptions {
@@ -31,6 +37,8 @@ export interface CostOptions {
   readonly day?: string;
   readonly start?: string;
   readonly parts?: string;
+  readonly queue?: boolean;
+  readonly plan?: string;
   readonly month?: string;
   readonly diary?: string;
   readonly today?: string;
@@ -38,6 +46,7 @@ export interface CostOptions {
   readonly json?: boolean;
   readonly units: UnitSystem;
   readonly samples: number;
+  readonly workers?: number;
 }
 
 const NINE = 9 * 3600;
@@ -58,6 +67,7 @@ export async function cost(file: string, jobFile: string | undefined, options: C
   const hooks = { samples: options.samples, stop: () => io.stop.aborted, progress: progressLine(io, 'running days') };
   try {
     if (options.month !== undefined) return await ofMonth(source, diary!, path, today, options, hooks, io);
+    if (options.queue === true || options.plan !== undefined) return await ofQueue(source, diary, today, options, io);
     return await ofJobs(source, jobFile, diary, today, options, hooks, io);
   } finally {
     io.progress('');
@@ -102,6 +112,44 @@ async function ofJobs(
   if (written !== 0) return written;
   if (io.stop.aborted) return 130;
   return costs.parts.length === 0 || costs.parts.some(({ total }) => total.value === undefined) ? 3 : 0;
+}
+
+async function ofQueue(
+  loaded: ReadSource,
+  diary: Diary | undefined,
+  today: number,
+  options: CostOptions,
+  io: Io,
+): Promise<ExitCode> {
+  const source = await withJobFiles(loaded, io);
+  if (typeof source === 'number') return source;
+  const { file, cabinet } = source;
+  const { origin } = cabinet.queue!;
+  const given = options.plan === undefined ? undefined : await earlierPlan(options.plan, origin, io);
+  if (typeof given === 'string') return refuse(given, io);
+  const { samples, workers } = options;
+  const evaluator = openPlanEvaluator(source, { workers, stop: io.stop });
+  const made = await longStudy(evaluator, 'planning and running the week', io, async (hooks) => {
+    const pause = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+    const starts = given?.starts ?? (await plan(source, { ...hooks, pause })).jobs;
+    if (starts.length === 0) return undefined;
+    return queueCosts(source, { ...hooks, starts, samples, today, ...(diary === undefined ? {} : { diary }) });
+  });
+  if (made === undefined) {
+    if (io.stop.aborted) return 130;
+    io.err(`stillair cost: there is no plan whose cost could be told; stillair plan ${file} says why`);
+    return 1;
+  }
+  const data = { ...made, file, cabinet: cabinet.title, ...(options.plan === undefined ? {} : { plan: options.plan }) };
+  const written = await give(
+    data,
+    () => queueCsv(made),
+    () => queueText(cabinet.title, made, options.units, io),
+    options,
+    io,
+  );
+  if (written !== 0) return written;
+  return io.stop.aborted ? 130 : made.total.value === undefined ? 3 : 0;
 }
 
 async function ofMonth(
@@ -162,6 +210,13 @@ async function newJob(
 /** What is wrong with the options, before anything is computed. */
 function wrongWords({ cabinet }: ReadSource, jobFile: string | undefined, options: CostOptions): string | undefined {
   const { day, job, start, parts, month, machine, material } = options;
+  const week = options.queue === true ? '--queue' : options.plan === undefined ? undefined : '--plan';
+  const other = Object.entries({ month, day, job, parts }).find(([, value]) => value !== undefined)?.[0];
+  if (week !== undefined && jobFile !== undefined)
+    return `${week} is of the jobs that wait in the file; name the job file there with job-file:`;
+  if (week !== undefined && other !== undefined) return `${week} is of the whole queue: it goes without --${other}`;
+  if (week !== undefined && Object.keys({ ...cabinet.queue?.jobs, ...cabinet.queue?.unread }).length === 0)
+    return 'no job waits: give the file a queue: with from: and jobs: (docs/plan.md)';
   const days = Object.keys(cabinet.days);
   if (day !== undefined && !days.includes(day)) return unknownName('day', day, days);
   const jobs = days

@@ -3,16 +3,18 @@
 import {
   type Cabinet,
   conflictHead,
+  FEWEST_SAMPLES,
   formatDay,
   formatMoment,
   formatNumber,
+  movedText,
   type Plan,
   type PlanAim,
   type PlanCheck,
   type PlannedJob,
   type UnitSystem,
 } from '@stillair/engine';
-import { quantity, shortLimit } from '../finding-text.ts';
+import { bandOf, quantity, shortLimit } from '../finding-text.ts';
 import { type Ink, inkFor } from '../ink.ts';
 import type { Io } from '../io.ts';
 import { sourceNotes } from '../source-notes.ts';
@@ -29,6 +31,7 @@ const aimWords: Readonly<Record<PlanAim['aim'], string>> = {
   early: 'done early',
   cost: 'cheap electricity',
   quiet: 'quiet where people are',
+  stay: 'where an earlier plan has it',
 };
 
 export function planText(plan: Plan, cabinet: Cabinet, units: UnitSystem, io: Io): string {
@@ -52,6 +55,8 @@ export function planText(plan: Plan, cabinet: Cabinet, units: UnitSystem, io: Io
           jobTable(plan, cabinet, letters, io),
           `${ink.strong('Why then')}\n${whys(plan, io)}`,
         ]),
+    ...movedLines(plan, io),
+    ...remarksText(plan, io),
     ...learned(plan, io),
     ...checksText(plan, units, io, ink),
   ].join('\n\n');
@@ -75,13 +80,17 @@ function aimText({ aim, value, bound, proved }: PlanAim, currency: string): stri
       ? `${formatNumber(one, 2)} ${currency}`
       : aim === 'early'
         ? `${formatNumber(one, 1)} h`
-        : `${formatNumber(one, 2)} h`;
+        : aim === 'stay'
+          ? String(Math.round(one))
+          : `${formatNumber(one, 2)} h`;
   const what =
     aim === 'cost'
       ? 'Electricity beyond rest'
       : aim === 'early'
         ? 'Ends of all jobs after the plan’s start, added up'
-        : 'Noise of machines while people are there, as hours at 40 dB(A)';
+        : aim === 'stay'
+          ? 'Jobs that leave the earlier plan'
+          : 'Noise of machines while people are there, as hours at 40 dB(A)';
   const surely = proved ? 'proved least' : `at best ${number(bound)}: the search was ended, --nodes goes further`;
   return `${what}: ${number(value)} (${surely}).`;
 }
@@ -109,7 +118,8 @@ function strips(
   io: Io,
 ): string {
   const { origin, from, until } = plan.queue;
-  const names = [...machines, 'there', 'power', 'air', 'noise'];
+  const rows = rowsOf(plan);
+  const names = [...machines, 'there', ...rows.map(({ name }) => name)];
   // As wide as the day that stands above them.
   const wide = Math.max(10, ...names.map((name) => name.length));
   const cells = io.columns >= wide + 2 + 48 ? 2 : 1;
@@ -134,10 +144,10 @@ function strips(
         row('there', (time) =>
           plan.queue.present.some(([a, b]) => a <= time && time < b) ? '=' : inside(time) ? '·' : ' ',
         ),
-        ...(['power', 'air', 'noise'] as const).map((what) =>
-          row(what, (time) => {
+        ...rows.map(({ name, what, of }) =>
+          row(name, (time) => {
             const hour = plan.hours.find((each) => each.time <= time && time < each.time + HOUR);
-            return hour === undefined ? ' ' : levelOf(most[what].of(hour), most[what]);
+            return hour === undefined ? ' ' : levelOf(of(hour), most[what]);
           }),
         ),
       ].join('\n'),
@@ -147,28 +157,54 @@ function strips(
     `${what} ${quantity(kind, most[what].low, units)} to ${quantity(kind, most[what].high, units)}`;
   const legend = hanging(
     '',
-    `${last + DAY < until ? `Nothing is planned after ${formatMoment(origin, last)}. ` : ''}Letters: jobs, below. there: somebody who can start a job. Steps: most in the hour, ${range('power', 'power')}; ${range('air', 'temperature')} (warmest bay); ${range('noise', 'sound-level')} (loudest place).`,
+    `${last + DAY < until ? `Nothing is planned after ${formatMoment(origin, last)}. ` : ''}Letters: jobs, below. there: somebody who can start a job. Steps: most in the hour, ${range('power', 'power')}; ${range('air', 'temperature')} (warmest bay); ${range('noise', 'sound-level')} (loudest place).${rows.length > 3 ? ' p90: what nine of ten samples stay below.' : ''}`,
     io.columns,
   );
   return [...days, legend].join('\n\n');
 }
 
+type Hour = Plan['hours'][number];
+type Step = 'power' | 'air' | 'noise';
+
 interface Range {
   readonly low: number;
   readonly high: number;
-  readonly of: (hour: Plan['hours'][number]) => number;
 }
 
-function scalesOf({ hours }: Plan): Readonly<Record<'power' | 'air' | 'noise', Range>> {
-  const range = (of: Range['of'], low?: number): Range => {
-    const values = hours.map(of);
-    return { of, low: low ?? Math.min(...values), high: Math.max(...values) };
-  };
-  return {
-    power: range(({ power }) => power, 0),
-    air: range(({ air }) => Math.max(...Object.values(air))),
-    noise: range(({ noise }) => Math.max(0, ...Object.values(noise))),
-  };
+const middle: Readonly<Record<Step, (hour: Hour) => number>> = {
+  power: ({ power }) => power,
+  air: ({ air }) => Math.max(...Object.values(air)),
+  noise: ({ noise }) => Math.max(0, ...Object.values(noise)),
+};
+
+const high: Readonly<Record<Step, (hour: Hour) => number>> = {
+  power: (hour) => hour.bands?.power.p90 ?? middle.power(hour),
+  air: (hour) =>
+    Math.max(...(hour.bands === undefined ? [middle.air(hour)] : Object.values(hour.bands.air).map(({ p90 }) => p90))),
+  noise: (hour) =>
+    Math.max(
+      0,
+      ...(hour.bands === undefined ? [middle.noise(hour)] : Object.values(hour.bands.noise).map(({ p90 }) => p90)),
+    ),
+};
+
+/** A row of steps for each quantity, and one for its 90th percentile where that shows. */
+function rowsOf(plan: Plan): { readonly name: string; readonly what: Step; readonly of: (hour: Hour) => number }[] {
+  const scales = scalesOf(plan);
+  return (['power', 'air', 'noise'] as const).flatMap((what) => {
+    const apart = plan.hours.some(
+      (hour) => levelOf(high[what](hour), scales[what]) !== levelOf(middle[what](hour), scales[what]),
+    );
+    return [{ name: what, what, of: middle[what] }, ...(apart ? [{ name: `${what} p90`, what, of: high[what] }] : [])];
+  });
+}
+
+function scalesOf({ hours }: Plan): Readonly<Record<Step, Range>> {
+  const range = (what: Step, low?: number): Range => ({
+    low: low ?? Math.min(...hours.map(middle[what])),
+    high: Math.max(...hours.map(high[what])),
+  });
+  return { power: range('power', 0), air: range('air'), noise: range('noise') };
 }
 
 function levelOf(value: number, { low, high }: Range): string {
@@ -223,6 +259,21 @@ function whys({ jobs, queue: { origin }, now }: Plan, io: Io): string {
     .join('\n');
 }
 
+/** What has become of the jobs of the earlier plan. */
+function movedLines({ moved, queue: { origin } }: Plan, io: Io): string[] {
+  if (moved === undefined) return [];
+  const lines = moved.flatMap((job) => movedText(job, origin) ?? []);
+  const begun = moved.filter(({ what }) => what === 'begun').map(({ id }) => id);
+  const stay = moved.filter(({ what }) => what === 'stays').length;
+  const head = `Against the earlier plan: ${begun.length === 0 ? 'nothing has begun' : `${begun.join(', ')} ${begun.length === 1 ? 'has' : 'have'} begun and ${begun.length === 1 ? 'stays' : 'stay'}`}, ${stay} ${stay === 1 ? 'job is' : 'jobs are'} where ${stay === 1 ? 'it was' : 'they were'}${lines.length === 0 ? '.' : ':'}`;
+  return [[hanging('', head, io.columns), ...lines.map((text) => hanging('- ', text, io.columns))].join('\n')];
+}
+
+function remarksText({ remarks }: Plan, io: Io): string[] {
+  if (remarks.length === 0) return [];
+  return [['Of job files:', ...remarks.map((text) => hanging('- ', text, io.columns))].join('\n')];
+}
+
 function learned({ learned: says }: Plan, io: Io): string[] {
   if (says.length === 0) return [];
   return [
@@ -237,20 +288,38 @@ function checksText(plan: Plan, units: UnitSystem, io: Io, ink: Ink): string[] {
   } = plan;
   if (checks.length === 0) return [];
   const notes = sourceNotes();
-  const failing = checks.filter(({ verdict }) => verdict === 'fails');
-  const unknown = checks.filter(({ verdict }) => verdict === 'unknown').length;
-  const line = ({ title, part, unit, value, limit, at, alone }: PlanCheck): string => {
+  const told = checks.filter(({ verdict }) => verdict === 'fails' || verdict === 'tight');
+  const count = (verdict: PlanCheck['verdict']): number => checks.filter((check) => check.verdict === verdict).length;
+  const line = ({ title, part, unit, value, limit, at, alone, verdict, p10, p90 }: PlanCheck): string => {
     const number = quantity(unit, value!, units);
+    const band = p10 === undefined || p90 === undefined || p10 === p90 ? '' : ` (${bandOf(unit, p10, p90, units)})`;
     const when = at === undefined ? '' : ` at ${formatMoment(origin, at)}`;
     const plans = alone ? '; alone too, so that no start mends it' : '';
-    return `${title}, ${part}: ${number} ${shortLimit(limit, unit, units, number)} ${notes.mark(limit.source)}${when}${plans}`;
+    const word = verdict === 'tight' ? 'tight: ' : '';
+    return `${word}${title}, ${part}: ${number}${band} ${shortLimit(limit, unit, units, number)} ${notes.mark(limit.source)}${when}${plans}`;
   };
-  const held = checks.length - failing.length - unknown;
-  const head = `The week as planned was simulated and held against the limits of heat, power and sound: ${held} hold${unknown > 0 ? `, ${unknown} cannot be told` : ''}${failing.length === 0 ? '.' : `, ${failing.length} fail${failing.length === 1 ? 's' : ''}:`}`;
+  const counts = [
+    `${count('holds')} hold`,
+    ...(count('tight') > 0 ? [`${count('tight')} ${count('tight') === 1 ? 'is' : 'are'} tight`] : []),
+    ...(count('fails') > 0 ? [`${count('fails')} fail${count('fails') === 1 ? 's' : ''}`] : []),
+    ...(count('unknown') > 0 ? [`${count('unknown')} cannot be told`] : []),
+  ].join(', ');
+  const head = `The week as planned was simulated and held against the limits of heat, power and sound: ${counts}. ${sampledText(plan)}`;
   return [
-    [hanging('', head, io.columns), ...failing.map((check) => hanging('- ', ink.alarm(line(check)), io.columns))].join(
-      '\n',
-    ),
-    ...(failing.length === 0 ? [] : [notes.list(io.columns)]),
+    [
+      hanging('', head.trim(), io.columns),
+      ...told.map((check) =>
+        hanging('- ', check.verdict === 'fails' ? ink.alarm(line(check)) : line(check), io.columns),
+      ),
+    ].join('\n'),
+    ...(told.length === 0 ? [] : [notes.list(io.columns)]),
   ];
+}
+
+function sampledText({ samples: { asked, ran, faults } }: Plan): string {
+  if (asked === 0) return 'Middle values only: --samples 24 gives bands.';
+  const rest = faults.length === 0 ? '' : ` (${faults.join('; ')})`;
+  return ran < FEWEST_SAMPLES
+    ? `Middle values only: ${ran} of ${asked} samples ran${rest}, too few for a band.`
+    : `Bands from the 10th to the 90th percentile of ${ran} samples${ran < asked ? ` of ${asked}${rest}` : ''}.`;
 }

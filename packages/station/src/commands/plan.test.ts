@@ -1,3 +1,4 @@
+import type { Plan } from '@stillair/engine';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { fakeIo } from '../fake-io.ts';
 import { fixture } from '../fixture-files.ts';
@@ -17,7 +18,7 @@ const queued = `${hall}queue:
 
 async function run(options: Partial<PlanCommandOptions> = {}, outside: Parameters<typeof fakeIo>[0] = {}) {
   const io = fakeIo({ files: { 'hall.yaml': hall, 'queued.yaml': queued }, ...outside });
-  const code = await planCommand('queued.yaml', { units: 'metric', workers: 1, ...options }, io);
+  const code = await planCommand('queued.yaml', { units: 'metric', workers: 1, samples: 0, ...options }, io);
   return { code, ...io.printed, written: io.written };
 }
 
@@ -71,6 +72,37 @@ describe('stillair plan', () => {
   ] as const)('exits 2 on %j and says why', async (options, err) => {
     expect(await run(options)).toMatchObject({ code: 2, err });
   });
+
+  it('takes from job files what the queue names, and complains of one that is not there', async () => {
+    const filed = queued.replace(
+      'vase: { material: PETG, for: 3 h,',
+      'vase: { material: PETG, job-file: vases/tall.gcode,',
+    );
+    const gcode = 'M83\nM104 S240\nG1 X10 Y10 Z0.2 F6000\nG1 X110 Y40 E900 F1\nM104 S0\n';
+    const good = await run({ json: true }, { files: { 'queued.yaml': filed, 'vases/tall.gcode': gcode } });
+    const { jobs } = JSON.parse(good.out) as { jobs: { id: string; start: number; end: number }[] };
+    const vase = jobs.find(({ id }) => id === 'vase')!;
+    // 104.4 mm at 1 mm a minute.
+    expect((vase.end - vase.start) / 60).toBeCloseTo(104.4, 0);
+    const bad = await run({}, { files: { 'queued.yaml': filed } });
+    expect(bad).toMatchObject({ code: 2, out: '' });
+    expect(bad.err).toContain('error  job-file-missing');
+    expect(bad.err).toContain('1 fault in queued.yaml or its job files; nothing was computed.');
+  }, 60_000);
+
+  it('gives the week its bands when samples are asked for, in words, steps and picture', async () => {
+    const { out, written } = await run({ samples: 8, svg: 'week.svg' });
+    const text = out.replaceAll(/\s+/g, ' ');
+    expect(usual.out.replaceAll(/\s+/g, ' ')).toContain('Middle values only: --samples 24 gives bands.');
+    expect(text).toContain('Bands from the 10th to the 90th percentile of 8 samples.');
+    expect(out).toMatch(/^air p90 +[▁▂▃▄▅▆▇█]/m);
+    expect(written.get('week.svg')).toContain('<polygon ');
+    const { checks, hours, samples } = JSON.parse((await run({ samples: 8, json: true })).out) as Plan;
+    expect(samples).toEqual({ asked: 8, ran: 8, faults: [] });
+    const air = checks.find(({ id }) => id.startsWith('heat/print-air-high/'))!;
+    expect(air.p10! < air.p50! && air.p50! < air.p90!).toBe(true);
+    expect(hours.every(({ bands }) => bands !== undefined)).toBe(true);
+  }, 60_000);
 
   it('exits 2 when nothing waits', async () => {
     const { code, err } = await run({}, { files: { 'queued.yaml': hall } });

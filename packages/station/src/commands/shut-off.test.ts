@@ -45,6 +45,21 @@ describe('stillair shut-off', () => {
     expect(out.replaceAll(/\s+/g, ' ')).toContain('Leave its power on until somebody has looked.');
   });
 
+  it('takes the jobs that wait, each alone, and their job files', async () => {
+    const queued = `${hall}queue:\n  from: 2026-11-30 7:00\n  jobs: { hooks: { material: PLA, for: 2 h }, vase: { material: ABS, job-file: vase.gcode } }\n`;
+    const files = {
+      'hall.yaml': queued,
+      'vase.gcode': 'M83\nM140 S100\nM104 S245\nG1 X10 Y10 Z0.2 F6000\nG1 X110 E900 F1\nM104 S0\n',
+    };
+    const { code, out, err } = await run({ queue: true }, { files });
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    const text = out.replaceAll(/\s+/g, ' ');
+    expect(text).toContain('Each job that waits is begun alone at 9:00');
+    expect(text).toMatch(/left\.vase \d+:\d+ 100 °C/);
+    expect(await run({ queue: true, day: 'usual' }, { files })).toMatchObject({ code: 2 });
+    expect((await run({ queue: true })).err).toContain('no job waits');
+  });
+
   it('exits 2 and says which days there are', async () => {
     expect(await run({ day: 'wusual' })).toMatchObject({
       code: 2,

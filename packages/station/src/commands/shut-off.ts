@@ -6,7 +6,10 @@ import {
   type JobShutOff,
   listed,
   type MachineSwitch,
+  queueAsDays,
+  type ReadSource,
   SHUT_OFF_CAUTION,
+  type ShutOffOptions,
   type ShutOffs,
   shutOffs,
   type UnitSystem,
@@ -19,46 +22,74 @@ import { progressLine } from '../progress.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { unknownName } from '../unknown-name.ts';
+import { withJobFiles } from '../with-job-files.ts';
 
 export interface ShutOffCommandOptions {
   readonly day?: string;
+  /** Jobs that wait, each alone, in place of the days. */
+  readonly queue?: boolean;
   readonly json?: boolean;
   readonly units: UnitSystem;
 }
 
 export async function shutOff(file: string, options: ShutOffCommandOptions, io: Io): Promise<ExitCode> {
-  const source = await loadCabinet(file, 'shut-off', io);
-  if (source === undefined) return 2;
+  const loaded = await loadCabinet(file, 'shut-off', io);
+  if (loaded === undefined) return 2;
+  if (options.queue === true) return ofQueue(loaded, options, io);
+  const source = loaded;
   const known = Object.keys(source.cabinet.days);
   const { day } = options;
   if (day !== undefined && !known.includes(day)) {
     io.err(`stillair shut-off: ${unknownName('day', day, known)}`);
     return 2;
   }
+  return told(source, day === undefined ? {} : { days: [day] }, options, io);
+}
+
+async function ofQueue(loaded: ReadSource, options: ShutOffCommandOptions, io: Io): Promise<ExitCode> {
+  const { queue } = loaded.cabinet;
+  if (options.day !== undefined || Object.keys({ ...queue?.jobs, ...queue?.unread }).length === 0) {
+    const problem =
+      options.day === undefined
+        ? 'no job waits: give the file a queue: with from: and jobs: (docs/plan.md)'
+        : '--queue is of jobs that wait: it goes without --day';
+    io.err(`stillair shut-off: ${problem}`);
+    return 2;
+  }
+  const source = await withJobFiles(loaded, io);
+  if (typeof source === 'number') return source;
+  return told({ ...source, cabinet: queueAsDays(source.cabinet) }, {}, options, io);
+}
+
+function told(source: ReadSource, only: ShutOffOptions, options: ShutOffCommandOptions, io: Io): ExitCode {
+  const { file } = source;
   const progress = progressLine(io, 'running days');
-  const found = shutOffs(source, {
-    ...(day === undefined ? {} : { days: [day] }),
-    progress,
-    stop: () => io.stop.aborted,
-  });
+  const found = shutOffs(source, { ...only, progress, stop: () => io.stop.aborted });
   io.progress('');
   const { title } = source.cabinet;
   if (options.json) io.out(JSON.stringify({ ...found, file, cabinet: title }, null, 2));
-  else io.out(inWords(title, found, options.units, io));
+  else io.out(inWords(title, found, options, io));
   if (io.stop.aborted) return 130;
   return found.jobs.some(isUnknown) || found.switches.some(({ threshold }) => threshold === undefined) ? 3 : 0;
 }
 
+const QUEUE_SAYS =
+  'Each job that waits is begun alone at 9:00, on every machine on which it may run: what counts is the time after its start. Of a whole week, stillair plan says it.';
+
 const isUnknown = ({ off, next }: JobShutOff): boolean => off === undefined && next === undefined;
 
-function inWords(title: string, found: ShutOffs, units: UnitSystem, io: Io): string {
+function inWords(title: string, found: ShutOffs, { units, queue }: ShutOffCommandOptions, io: Io): string {
   const ink = inkFor(io);
   const paragraph = (text: string): string => hanging('', text, io.columns);
   const { bed, hotEnd, reserve } = found.limits;
   const opening = `A socket may go off when the bed is below ${quantity('temperature', bed.value, units)} (${bed.source}) and the hot end below ${quantity('temperature', hotEnd.value, units)} (${hotEnd.source}), reckoned in the bay's own air, and ${Math.round(100 * reserve.value)} % more time, or what a bed that loses least and a heavy hot end take where that is longer.`;
-  const jobs = found.jobs.length === 0 ? ['Nothing is printed on these days.'] : [jobTable(found, units, io)];
+  const jobs =
+    found.jobs.length === 0
+      ? ['Nothing is printed on these days.']
+      : [jobTable(found, found.days.length > 1 && queue !== true, units, io)];
   return [
     `${ink.strong(title)}\n${paragraph(opening)}\n${paragraph(SHUT_OFF_CAUTION)}`,
+    ...(queue === true ? [paragraph(QUEUE_SAYS)] : []),
     ...jobs,
     ...unseen(found).map(paragraph),
     ...(found.switches.length === 0
@@ -71,10 +102,10 @@ function inWords(title: string, found: ShutOffs, units: UnitSystem, io: Io): str
   ].join('\n\n');
 }
 
-function jobTable({ jobs, days }: ShutOffs, units: UnitSystem, io: Io): string {
+function jobTable({ jobs }: ShutOffs, withDay: boolean, units: UnitSystem, io: Io): string {
   const columns = [
     { head: 'job', least: 8 },
-    ...(days.length > 1 ? [{ head: 'day', least: 9 }] : []),
+    ...(withDay ? [{ head: 'day', least: 9 }] : []),
     { head: 'ends', align: 'right', least: 5 },
     { head: 'bed\nthen', align: 'right', least: 6 },
     { head: 'cool after\nbed', align: 'right', least: 6 },
@@ -85,7 +116,7 @@ function jobTable({ jobs, days }: ShutOffs, units: UnitSystem, io: Io): string {
   ] as const;
   const rows = jobs.map((job) => [
     job.part,
-    ...(days.length > 1 ? [job.day] : []),
+    ...(withDay ? [job.day] : []),
     formatClock(job.end),
     quantity('temperature', job.bed.first, units),
     minutes(job.bed.after),

@@ -7,6 +7,7 @@ import type { Changes } from './changes.ts';
 import { findFile } from './disk-file.ts';
 import { eventStream } from './events.ts';
 import { listExamples } from './examples.ts';
+import { jobFile } from './job-file.ts';
 import { makePapers } from './make-papers.ts';
 import { pageFile } from './page.ts';
 import { putFile } from './put-file.ts';
@@ -49,12 +50,15 @@ export function workbenchApp(workbench: Workbench): Hono {
   app.put('/api/file', putFile(session));
   app.get('/api/example', (context) => fileOf(examples, context));
   app.post('/api/papers', makePapers(ended));
+  app.get('/api/job-file', ({ req }) =>
+    req.raw.method === 'HEAD' ? notDone() : jobFile(session, req.query('name') ?? '', req.query('path') ?? ''),
+  );
   app.get('/api/changes', ({ req }) => {
     if (req.raw.method === 'HEAD') return notDone();
     const headers = { 'Content-Type': 'text/event-stream', 'Cache-Control': 'no-store' };
     return new Response(eventStream(changes, ended), { headers });
   });
-  for (const path of ['session', 'file', 'example', 'papers', 'changes']) app.all(`/api/${path}`, notDone);
+  for (const path of ['session', 'file', 'example', 'job-file', 'papers', 'changes']) app.all(`/api/${path}`, notDone);
   app.all('/api/*', () => problem(404, 'there is no such address'));
   app.get('*', ({ req }) => pageFile(page, new URL(req.url).pathname, req.header('if-none-match') ?? null));
   app.all('*', notDone);

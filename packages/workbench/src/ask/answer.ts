@@ -25,12 +25,16 @@ export interface ControlsProps {
   readonly look: Look;
   readonly wishes: Partial<Wishes>;
   readonly onWishes: (wishes: Partial<Wishes>) => void;
+  /** What was answered last, of whatever text. */
+  readonly before?: Results[StudyName] | undefined;
 }
 
 export interface Question<Name extends StudyName> {
   readonly asks: string;
   readonly says: string;
   readonly Controls?: ComponentType<ControlsProps>;
+  /** What an answer hands on to the next one. */
+  readonly handsOn?: (result: Results[Name]) => Partial<Wishes>;
   /** What is wanted before it can be asked. */
   readonly wants?: (wishes: Partial<Wishes>, look: Look) => string | undefined;
   readonly View: ComponentType<AnswerProps<Name>>;

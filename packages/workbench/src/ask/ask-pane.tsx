@@ -15,6 +15,8 @@ export interface AskPaneProps extends Pick<AnswerProps<StudyName>, 'onPart' | 'p
   readonly faulty: boolean;
   readonly units: UnitSystem;
   readonly asked: AllAsked;
+  /** Where the local server gives job files of the open file; none without one. */
+  readonly served?: string | undefined;
   readonly question: StudyName;
   readonly onQuestion: (study: StudyName) => void;
   readonly onAsk: (study: StudyName, wishes: Partial<Wishes>) => void;
@@ -49,21 +51,22 @@ function Answered({
   study,
   ...props
 }: AskPaneProps & { readonly of: Question<StudyName>; readonly study: Askable }) {
-  const { look, text, faulty, units, asked, onAsk, onStop } = props;
-  const { says, asks, Controls, wants, View } = of;
-  const [wishes, setWishes] = useState<Partial<Wishes>>({});
+  const { look, text, faulty, units, asked, served, onAsk, onStop } = props;
+  const { says, asks, Controls, wants, handsOn, View } = of;
+  const [chosen, setWishes] = useState<Partial<Wishes>>({});
   const its = asked[study] as Asked<Results[StudyName]> | undefined;
+  const wishes = served === undefined ? chosen : { ...chosen, served };
   const wanted = faulty ? 'The text has faults: mend them first.' : wants?.(wishes, look);
   return (
     <div className="answered" role="region" aria-label={asks}>
       <p className="says">{says}</p>
       <div className="ask-controls">
-        {Controls !== undefined && <Controls look={look} wishes={wishes} onWishes={setWishes} />}
+        {Controls !== undefined && <Controls look={look} wishes={wishes} onWishes={setWishes} before={its?.result} />}
         <button
           type="button"
           className="begin"
           disabled={wanted !== undefined || its?.state === 'running'}
-          onClick={() => onAsk(study, { units, ...wishes })}
+          onClick={() => onAsk(study, { units, ...wishes, ...(its?.result && handsOn?.(its.result)) })}
         >
           {its?.result === undefined ? 'Ask' : 'Ask anew'}
         </button>

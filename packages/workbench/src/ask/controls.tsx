@@ -103,7 +103,7 @@ export function DiaryChoice(props: ControlsProps) {
 }
 
 /** By the clock and the calendar of this computer. */
-function dateToday(): string {
+export function dateToday(): string {
   const now = new Date();
   const two = (number: number): string => String(number).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;

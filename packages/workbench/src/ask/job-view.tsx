@@ -56,6 +56,7 @@ function Read({ read, ...props }: ReadProps) {
         </p>
       )}
       <IntoDay {...props} read={read} />
+      <IntoQueue {...props} read={read} />
     </>
   );
 }
@@ -85,6 +86,26 @@ function IntoDay({ read, look, current, onEdit }: ReadProps) {
         {taken ? `put it in place of ${entry.name}` : 'put it in'}
       </button>
       {entry.materialTaken === true && <span>It is taken for {entry.material}: say above if it is another.</span>}
+    </p>
+  );
+}
+
+/** Or it waits: a plan says when it starts. */
+function IntoQueue({ read, look, current, onEdit }: ReadProps) {
+  const { queue } = look.cabinet;
+  const { entry } = read.report;
+  if (queue === undefined || entry.material === undefined) return null;
+  const taken = entry.name in { ...queue.jobs, ...queue.unread };
+  const { start: _start, ...keys } = read.keys;
+  return (
+    <p className="ask-controls">
+      <button
+        type="button"
+        disabled={!current}
+        onClick={() => onEdit([{ [taken ? 'set' : 'add']: { [`queue.jobs.${entry.name}`]: keys } }])}
+      >
+        {taken ? `put it into the queue in place of ${entry.name}` : 'let it wait in the queue'}
+      </button>
     </p>
   );
 }

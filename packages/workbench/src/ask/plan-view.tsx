@@ -1,16 +1,34 @@
 // When each job of the queue starts, why then, and the week as a picture.
 
-import { conflictHead, formatMoment, type Plan, type PlannedJob } from '@stillair/engine';
+import {
+  conflictHead,
+  formatMoment,
+  formatQuantity,
+  type KindName,
+  movedText,
+  type Plan,
+  type PlanCheck,
+  type PlannedJob,
+} from '@stillair/engine';
+import type { PlanMade } from '../engine/protocol.ts';
 import { download } from '../files/browser-store.ts';
+import { bandText } from '../remarks/finding-text.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
 import type { AnswerProps } from './answer.ts';
 import { PartName } from './part-name.tsx';
 import { Picture } from './picture.tsx';
+import { UnreadableView } from './unreadable-view.tsx';
 
-export function PlanView(props: AnswerProps<'plan'>) {
-  const { plan, picture, calendar } = props.result;
-  const { jobs, found, conflict, checks, learned } = plan;
-  const broken = checks.filter(({ verdict }) => verdict === 'fails');
+type MadeProps = Omit<AnswerProps<'plan'>, 'result'> & { readonly made: PlanMade };
+
+export function PlanView({ result, ...props }: AnswerProps<'plan'>) {
+  return 'unreadable' in result ? <UnreadableView {...result} /> : <Made {...props} made={result} />;
+}
+
+function Made(props: MadeProps) {
+  const { plan, picture, calendar } = props.made;
+  const { jobs, found, conflict, checks, learned, remarks } = plan;
+  const broken = checks.filter(({ verdict }) => verdict === 'fails' || verdict === 'tight');
   return (
     <>
       <p>{openingText(plan)}</p>
@@ -24,6 +42,7 @@ export function PlanView(props: AnswerProps<'plan'>) {
           </ul>
         </>
       )}
+      <Moved {...props} />
       {found === 'yes' && (
         <>
           <Picture wide svg={picture} alt={`the week: ${jobs.length} jobs, with warmth, power and noise by the hour`} />
@@ -52,10 +71,13 @@ export function PlanView(props: AnswerProps<'plan'>) {
           </div>
         </>
       )}
-      {broken.map(({ id, title, verdict }) => (
-        <p key={id} className="effect fails">
-          <VerdictMark verdict={verdict} />
-          <span className="word">{verdictWord[verdict]}</span> {title}
+      {broken.map((check) => (
+        <CheckLine key={check.id} {...props} check={check} />
+      ))}
+      <p className="rest">{sampledText(plan)}</p>
+      {remarks.map((text) => (
+        <p key={text} className="rest">
+          {text}.
         </p>
       ))}
       {learned.length > 0 && <p className="rest">Learned from weeks that were run: {learned.join('; ')}.</p>}
@@ -63,8 +85,8 @@ export function PlanView(props: AnswerProps<'plan'>) {
   );
 }
 
-function JobLine({ job, ...props }: AnswerProps<'plan'> & { readonly job: PlannedJob }) {
-  const { origin } = props.result.plan.queue;
+function JobLine({ job, ...props }: MadeProps & { readonly job: PlannedJob }) {
+  const { origin } = props.made.plan.queue;
   const { id, machine, start, end, late, how, why } = job;
   return (
     <tr>
@@ -83,6 +105,56 @@ function JobLine({ job, ...props }: AnswerProps<'plan'> & { readonly job: Planne
       <td>{why[0]?.because ?? ''}</td>
     </tr>
   );
+}
+
+/** What has become of the jobs of the plan before. */
+function Moved({ made: { plan } }: MadeProps) {
+  const { moved, queue } = plan;
+  if (moved === undefined) return null;
+  const begun = moved.filter(({ what }) => what === 'begun').map(({ id }) => id);
+  const stay = moved.filter(({ what }) => what === 'stays').length;
+  const lines = moved.flatMap((job) => {
+    const text = movedText(job, queue.origin);
+    return text === undefined ? [] : [{ id: job.id, text }];
+  });
+  return (
+    <>
+      <p>
+        Against the plan before:{' '}
+        {begun.length === 0 ? 'nothing has begun' : `${begun.join(', ')} begun, left where they are`}; {stay}{' '}
+        {stay === 1 ? 'job is' : 'jobs are'} where {stay === 1 ? 'it was' : 'they were'}
+        {lines.length === 0 ? '.' : '; of the others:'}
+      </p>
+      {lines.length > 0 && (
+        <ul className="moved">
+          {lines.map(({ id, text }) => (
+            <li key={id}>{text}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function CheckLine({ check, units, made }: MadeProps & { readonly check: PlanCheck }) {
+  const { title, part, unit, value, p10, p90, limit, verdict, at } = check;
+  const show = (number: number): string => formatQuantity(unit as KindName, number, units);
+  const band = p10 === undefined || p90 === undefined || p10 === p90 ? '' : ` (${bandText({ p10, p90, unit }, units)})`;
+  return (
+    <p className={`effect ${verdict}`}>
+      <VerdictMark verdict={verdict} />
+      <span className="word">{verdictWord[verdict]}</span> {title}, {part}:{' '}
+      {value === undefined ? 'unknown' : show(value)}
+      {band}, {limit.kind === 'at-most' ? 'at most' : 'at least'} {show(limit.value)}
+      {at === undefined ? '' : ` at ${formatMoment(made.plan.queue.origin, at)}`}
+    </p>
+  );
+}
+
+function sampledText({ samples: { asked, ran } }: Plan): string {
+  return ran === 0
+    ? 'Middle values only.'
+    : `Bands from the 10th to the 90th percentile of ${ran} samples${ran < asked ? ` of ${asked}` : ''}; grey in the picture.`;
 }
 
 function openingText({ found, jobs, aims }: Plan): string {

@@ -13,6 +13,7 @@ import { PapersView } from './papers-view.tsx';
 import { PareView } from './pare-view.tsx';
 import { PartCostView } from './part-cost-view.tsx';
 import { PlanView } from './plan-view.tsx';
+import { CostControls, PlanControls, queueWants, ShutOffControls } from './queue-controls.tsx';
 import { SearchView } from './search-view.tsx';
 import { ShutOffView } from './shut-off-view.tsx';
 import { SpreadView } from './spread-view.tsx';
@@ -54,19 +55,31 @@ export const questions: { readonly [Name in Askable]: Question<Name> } = {
   shutOff: {
     asks: 'When may a socket go off?',
     says: 'When bed and hot end are cool enough after each job, in the air of this bay, with a reserve; and a rule for a switch that measures power.',
-    Controls: DayChoice,
+    Controls: ShutOffControls,
+    wants: (wishes, look) => (wishes.of === 'queue' ? queueWants(wishes, look) : undefined),
     View: ShutOffView,
   },
   plan: {
     asks: 'When does each job run?',
-    says: 'Plans when each job that waits under “queue:” in the file starts, by machines, people, quiet hours, the circuit and the warmth of the bays, and runs the week through.',
-    wants: (_, { cabinet }) => (cabinet.queue === undefined ? 'No job waits: the file has no queue.' : undefined),
+    says: 'Plans when each job that waits under “queue:” in the file starts, by machines, people, quiet hours, the circuit and the warmth of the bays, and runs the week through. When something has changed (a job that took longer, a machine out of use, a new job), ask anew from that moment on: what has begun stays.',
+    Controls: PlanControls,
+    wants: queueWants,
+    handsOn: (result) =>
+      'plan' in result && result.plan.jobs.length > 0
+        ? { earlier: { origin: result.plan.queue.origin, starts: result.plan.jobs, cuts: result.plan.cuts } }
+        : {},
     View: PlanView,
   },
   partCosts: {
     asks: 'What does a part cost?',
-    says: 'Filament, electricity as simulated, wear, filters, the machine, the cabinet’s share and hands, for one good job of each that the days have.',
-    Controls: DayChoice,
+    says: 'Filament, electricity as simulated, wear, filters, the machine, the cabinet’s share and hands, for one good job of each that the days have; for the queue as it would be planned; or for a month, by the diary.',
+    Controls: CostControls,
+    wants: (wishes, look) =>
+      wishes.of === 'queue'
+        ? queueWants(wishes, look)
+        : wishes.of === 'month' && wishes.file === undefined
+          ? 'Pick the diary first.'
+          : undefined,
     View: PartCostView,
   },
   care: {

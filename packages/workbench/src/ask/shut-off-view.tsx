@@ -7,13 +7,21 @@ import {
   type JobShutOff,
   type MachineSwitch,
   SHUT_OFF_CAUTION,
+  type ShutOffs,
 } from '@stillair/engine';
 import type { AnswerProps } from './answer.ts';
 import { PartName } from './part-name.tsx';
+import { UnreadableView } from './unreadable-view.tsx';
 
-export function ShutOffView(props: AnswerProps<'shutOff'>) {
-  const { result, units } = props;
-  const { limits, jobs, switches } = result;
+type FoundProps = Omit<AnswerProps<'shutOff'>, 'result'> & { readonly found: ShutOffs };
+
+export function ShutOffView({ result, ...props }: AnswerProps<'shutOff'>) {
+  return 'unreadable' in result ? <UnreadableView {...result} /> : <Found {...props} found={result} />;
+}
+
+function Found(props: FoundProps) {
+  const { found, units } = props;
+  const { limits, jobs, switches } = found;
   const degrees = (value: number): string => formatQuantity('temperature', value, units);
   return (
     <>
@@ -56,7 +64,7 @@ export function ShutOffView(props: AnswerProps<'shutOff'>) {
   );
 }
 
-function JobLine({ job, ...props }: AnswerProps<'shutOff'> & { readonly job: JobShutOff }) {
+function JobLine({ job, ...props }: FoundProps & { readonly job: JobShutOff }) {
   const { part, day, machine, end, bed, hotEnd, off, next, afterStart } = job;
   return (
     <tr>
@@ -82,10 +90,7 @@ function JobLine({ job, ...props }: AnswerProps<'shutOff'> & { readonly job: Job
 const minutes = (seconds: number | undefined): string =>
   seconds === undefined ? 'not seen' : formatDuration(Math.round(seconds / 60) * 60);
 
-function ruleText(
-  { threshold, delay, armed, rest, least, why }: MachineSwitch,
-  units: AnswerProps<'shutOff'>['units'],
-): string {
+function ruleText({ threshold, delay, armed, rest, least, why }: MachineSwitch, units: FoundProps['units']): string {
   const watts = (value: number): string => formatQuantity('power', value, units);
   const draws = `at rest ${watts(rest)}, at least ${watts(least)} while printing`;
   if (threshold === undefined || delay === undefined) return `no threshold (${draws}): ${why ?? 'not known'}.`;

@@ -2,7 +2,7 @@
 // two may run at once.
 
 import { type CabinetSource, type LogPlan, type Variant, variantRunner } from '@stillair/engine';
-import { logsOnDemand, onDemand } from './on-demand.ts';
+import { logsOnDemand, onDemand, queueOnDemand } from './on-demand.ts';
 import type { Help, Helped, Runs } from './protocol.ts';
 
 type Runner = (task: unknown) => unknown;
@@ -24,8 +24,9 @@ export function helping(say: (answer: Helped) => void): (help: Help) => void {
 async function runnerOf(runs: Runs, source: CabinetSource, plan: LogPlan | undefined): Promise<Runner> {
   if (runs === 'variants') return variantRunner(source) as (task: Variant) => unknown as Runner;
   if (runs === 'log') return (await logsOnDemand()).logRunner(source, plan!) as Runner;
-  const { courseRunner, faultRunner, searchRunner, trialRunner } = await onDemand();
-  const runners = { courses: courseRunner, faults: faultRunner, search: searchRunner, trials: trialRunner };
+  if (runs === 'trials') return (await queueOnDemand()).planRunner(source) as Runner;
+  const { courseRunner, faultRunner, searchRunner } = await onDemand();
+  const runners = { courses: courseRunner, faults: faultRunner, search: searchRunner };
   return runners[runs](source) as Runner;
 }
 

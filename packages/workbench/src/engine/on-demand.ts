@@ -4,3 +4,6 @@ export const onDemand = (): Promise<typeof import('./asked-for.ts')> => import('
 
 /** Logs are asked about seldom, and need much that no other study does. */
 export const logsOnDemand = (): Promise<typeof import('./asked-of-logs.ts')> => import('./asked-of-logs.ts');
+
+/** What runs and costs is asked about seldom too. */
+export const queueOnDemand = (): Promise<typeof import('./asked-of-queue.ts')> => import('./asked-of-queue.ts');

@@ -7,6 +7,7 @@ import type {
   CareStudy,
   Comparison,
   Complaint,
+  Cut,
   DayBands,
   DriftStudy,
   Edit,
@@ -14,13 +15,16 @@ import type {
   JobReport,
   JobSummary,
   Judgement,
+  KeptStart,
   LogFault,
   LogPlan,
+  MonthCost,
   Panel,
   PaperFile,
   Paring,
   PartCosts,
   Plan,
+  QueueCosts,
   SearchStudy,
   SheetDay,
   ShutOffs,
@@ -126,6 +130,12 @@ export interface Drifted {
   readonly picture?: string;
 }
 
+export interface PlanMade {
+  readonly plan: Plan;
+  readonly picture: string;
+  readonly calendar: string;
+}
+
 /** What each study answers. */
 export interface Results {
   readonly compare: Comparison;
@@ -135,11 +145,15 @@ export interface Results {
   readonly faults: FaultStudy;
   readonly pare: Paring;
   readonly job: JobRead | Unreadable;
-  readonly shutOff: ShutOffs;
+  readonly shutOff: ShutOffs | Unreadable;
   readonly care: CareStudy | Unreadable;
-  readonly partCosts: PartCosts;
+  readonly partCosts:
+    | { readonly of: 'days'; readonly costs: PartCosts }
+    | { readonly of: 'queue'; readonly costs: QueueCosts }
+    | { readonly of: 'month'; readonly costs: MonthCost }
+    | Unreadable;
   /** With the week as a picture, and as a calendar. */
-  readonly plan: { readonly plan: Plan; readonly picture: string; readonly calendar: string };
+  readonly plan: PlanMade | Unreadable;
   readonly calibrate: Calibrated | LogFault;
   readonly drift: Drifted | LogFault;
   readonly papers: { readonly papers: readonly PaperShown[] };
@@ -167,6 +181,22 @@ export interface Wishes {
   readonly columns?: readonly string[];
   /** Added to all times of a log: `1 h`. */
   readonly shift?: string;
+  /** Job files that the queue names, handed in. */
+  readonly jobFiles?: readonly File[];
+  /** Where the local server gives them: `&path=` and the path come behind it. */
+  readonly served?: string;
+  /** What is asked about: days unless given. */
+  readonly of?: 'days' | 'queue' | 'month';
+  /** Year-month. */
+  readonly month?: string;
+  /** A plan is made anew from then on: `Tue 14:00`. */
+  readonly now?: string;
+  /** What the plan before it said. */
+  readonly earlier?: {
+    readonly origin: number;
+    readonly starts: readonly KeptStart[];
+    readonly cuts: readonly Cut[];
+  };
 }
 
 /** Tasks that can be spread over workers, by the function that runs them. */

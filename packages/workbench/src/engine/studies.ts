@@ -10,25 +10,22 @@ import {
   frontPicture,
   type Outcome,
   pare,
-  partCosts,
   type ReadSource,
   type SearchOutcome,
   type SearchTask,
   search,
   searchRunner,
-  shutOffs,
   spread as spreadOf,
   type Variant,
   variantRunner,
 } from '@stillair/engine';
 import type { Hands, Spread } from './hands.ts';
-import { logsOnDemand } from './on-demand.ts';
+import { logsOnDemand, queueOnDemand } from './on-demand.ts';
 import type { Results, Runs, StudyName, Wishes } from './protocol.ts';
 import { keepOutcomes, seldom } from './so-far.ts';
 import { careBy } from './study-care.ts';
 import { readJobFile } from './study-job.ts';
 import { makePapers } from './study-papers.ts';
-import { planWeek } from './study-plan.ts';
 
 export interface StudyHooks<Name extends StudyName> {
   readonly progress: (done: number, all: number) => void;
@@ -97,11 +94,9 @@ const studies: {
       (evaluate, its) => care(source, { ...ready, samples, evaluate, ...its }),
     );
   },
-  shutOff: (source, { days }, _, hooks) =>
-    Promise.resolve(shutOffs(source, { ...hooks, ...(days === undefined ? {} : { days }) })),
-  partCosts: (source, { samples, days }, _, { progress, stop }) =>
-    partCosts(source, { samples, progress, stop, ...(days === undefined ? {} : { days }) }),
-  plan: planWeek,
+  shutOff: async (...asked) => (await queueOnDemand()).shutOffBy(...asked),
+  partCosts: async (...asked) => (await queueOnDemand()).costsOf(...asked),
+  plan: async (...asked) => (await queueOnDemand()).planWeek(...asked),
   calibrate: async (...asked) => (await logsOnDemand()).calibrateBy(...asked),
   drift: async (...asked) => (await logsOnDemand()).driftBy(...asked),
   job: readJobFile,

@@ -4,7 +4,8 @@ import type { BriefFinding, Edit } from '@stillair/engine';
 import { lazy, Suspense, useCallback, useEffect, useMemo, useReducer, useState } from 'preact/compat';
 import type { StudyName, Wishes } from '../engine/protocol.ts';
 import { keepDraft, keepWishes, keptWishes } from '../files/draft.ts';
-import { emptyWork, type Pane, reduce } from '../model/work.ts';
+import type { Store } from '../files/store.ts';
+import { emptyWork, type Pane, reduce, type Work } from '../model/work.ts';
 import { freshId } from '../options/fresh-id.ts';
 import { Remarks } from '../remarks/remarks.tsx';
 import { Legend } from '../sheet/legend.tsx';
@@ -38,6 +39,14 @@ const TextPane = lazy(() => import('../text/text-pane.tsx'));
 const NONE: readonly never[] = [];
 const UNMARKED: Readonly<Record<string, string>> = {};
 const stay = (): void => undefined;
+
+/** Only of a file that the server has, not of an example or a text that is in no file. */
+function servedJobFiles(store: Store | undefined, { name, from }: Work): string | undefined {
+  const known = store?.first === name || store?.files.some((file) => file.name === name) === true;
+  return store?.kind === 'server' && from === 'file' && known
+    ? new URL(`api/job-file?name=${encodeURIComponent(name)}`, document.baseURI).href
+    : undefined;
+}
 
 export function App() {
   const [work, act] = useReducer(reduce, { ...emptyWork, ...keptWishes() });
@@ -280,6 +289,7 @@ export function App() {
             faulty={work.complaints.length > 0}
             units={work.units}
             asked={work.asked}
+            served={servedJobFiles(files.store, work)}
             question={work.question}
             onQuestion={(study) => act({ do: 'question', study })}
             onAsk={ask}

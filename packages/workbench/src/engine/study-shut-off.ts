@@ -1,0 +1,16 @@
+// When sockets may go off: after the jobs of the days, or after each job that waits, alone.
+
+import { queueAsDays, type ReadSource, shutOffs } from '@stillair/engine';
+import type { Results, Wishes } from './protocol.ts';
+import { type FileHooks, withJobFiles } from './study-queue.ts';
+
+export async function shutOffBy(
+  source: ReadSource,
+  { days, of, ...wishes }: Wishes,
+  _hands: unknown,
+  hooks: FileHooks,
+): Promise<Results['shutOff']> {
+  if (of !== 'queue') return shutOffs(source, { ...hooks, ...(days === undefined ? {} : { days }) });
+  const read = await withJobFiles(source, wishes, hooks);
+  return 'unreadable' in read ? read : shutOffs({ ...read, cabinet: queueAsDays(read.cabinet) }, hooks);
+}
