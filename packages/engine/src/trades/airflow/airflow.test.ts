@@ -46,6 +46,22 @@ describe('a fan with its path', () => {
     expect(measureOf(slow, 'fan-share').value).toBeCloseTo(0.5, 9);
   });
 
+  it('exact: of two fans in series the weaker of those that run counts, and one that rests does not', () => {
+    const fans = [exhaustFan(), exhaustFan({ kind: 'never' })];
+    const cabinet = withPaths({
+      ...cabinetByHand.paths,
+      exhaust: pathByHand('lower', 'room', 0.75, [filter, ...fans]),
+    });
+    const { fans: names } = runByHand({ cabinet }).assembly.paths['exhaust']!;
+    const share = (second: number): number | undefined =>
+      measureOf(
+        runByHand({ cabinet, flows: { exhaust: 0.01 * RHO }, fanSpeeds: { [names[0]!]: 1, [names[1]!]: second } }),
+        'fan-share',
+      ).value;
+    expect(share(0)).toBeCloseTo(0.4, 9);
+    expect(share(0.8)).toBeCloseTo(0.5, 9);
+  });
+
   it('property: names the filter where the filter takes most, the inlet where the bay’s under-pressure does', () => {
     expect(measureOf(run, 'fan-share').cause).toBe('the fan is too weak for its filter');
     const starved = runByHand({ flows: { exhaust: 0.002 * RHO }, pressures: { lower: level(-30) } });

@@ -39,6 +39,12 @@ export function fanPoint(run: DayRun, id: string): FanPoint | undefined {
   if (!(timeOn > 0)) return undefined;
   const meanOn = (course: Course): number =>
     integralOf(courseFrom(run.record, (row) => course.values[row]! * on.values[row]!)) / timeOn;
+  const delivers = path.fans.map(({ curve }) => freeDelivery(curve));
+  // Fans in series let through what the weakest of those that run just then delivers; one that rests does not count.
+  const freeAt = (row: number): number => {
+    const running = delivers.map((free, at) => free * shares[at]!.values[row]!).filter((free) => free > 0);
+    return running.length === 0 ? 0 : Math.min(...running);
+  };
   const flow = meanOn(volumeFlow(run, path));
   const density = meanOn(zoneDensity(run, flow >= 0 ? path.from : path.to));
   const rise = -meanOn(pressureBetween(run, path.from, path.to, path.z));
@@ -47,7 +53,7 @@ export function fanPoint(run: DayRun, id: string): FanPoint | undefined {
     flow,
     timeOn,
     speed: meanOn(shares[0]!),
-    free: Math.min(...path.fans.map(({ curve }, at) => freeDelivery(curve) * meanOn(shares[at]!))),
+    free: meanOn(courseFrom(run.record, freeAt)),
     pressure: uses.reduce((sum, { pressure }) => sum + pressure, 0),
     uses: uses.sort((a, b) => b.pressure - a.pressure),
   };
