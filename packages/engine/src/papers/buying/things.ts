@@ -47,7 +47,7 @@ function boards(cabinet: Cabinet, units: UnitSystem): Thing[] {
     return {
       what: `${lot.board} ${formatQuantity('length', lot.thickness, units)}${whole ? `, sheets of ${size(sheet[0])} x ${size(sheet[1])}` : `, cut to size: ${formatQuantity('area', area, units)}`}`,
       count: whole ? plan.sheets.length : lot.parts.length,
-      where: [`${lot.parts.length} parts of the cut list`],
+      where: [`${lot.parts.length} ${lot.parts.length === 1 ? 'part' : 'parts'} of the cut list`],
       ...(perArea === undefined ? {} : { price: { low: perArea.low * area, high: perArea.high * area } }),
       parts: [],
       group: 'boards',

@@ -12,6 +12,7 @@ import { drawingScale } from '../drawing/scale.ts';
 import { across, down, type Frame, ghost, rectangle, type Seen, seen, type View, views } from '../drawing/view.ts';
 import { circle, box as frameBox, line, type Mark, outline, text } from '../frame/mark.ts';
 import { type Area, drawingArea } from '../frame/page.ts';
+import { brokenLines } from '../frame/text-width.ts';
 import type { Angle, Paper, Part } from '../paper.ts';
 import { JOINERS_CAUTIONS, mm } from './words.ts';
 
@@ -20,6 +21,8 @@ const LEFT = 19;
 const BETWEEN = 15;
 const BELOW = 24;
 const ABOVE = 8;
+/** Type of the titles of views, mm. */
+const TITLE = 2.8;
 
 export const arrangement: Paper = {
   id: 'arrangement',
@@ -165,8 +168,10 @@ function placed(view: View, hull: Hull, factor: number, left: number, top: numbe
   };
 }
 
-function title({ left, top }: Placed, words: string, above = 3): readonly Mark[] {
-  return [text([left, top - above], words, 2.8)];
+/** Above a view, in as many lines as the next view leaves room for. */
+function title({ left, top, width }: Placed, words: string, above = 3): readonly Mark[] {
+  const lines = brokenLines(words, width + BETWEEN - 2, TITLE);
+  return lines.map((each, at) => text([left, top - above - (lines.length - 1 - at) * 1.3 * TITLE], each, TITLE));
 }
 
 /** The side on which a leaf turns, in words on it. */

@@ -46,7 +46,10 @@ export function boardPicture(board: BoardPart, width: number, most: number): Boa
     marks: [
       box(left, top, w, h),
       ...grain(board, left, top, w, h),
-      ...lettered(board.cuts.map((cut, at) => drawnCut(cut, letterOf(at), x, y, scale.factor))),
+      ...lettered(
+        board.cuts.map((cut, at) => drawnCut(cut, letterOf(at), x, y, scale.factor)),
+        [left, left + w],
+      ),
       ...level({
         origin: x(0),
         across,
@@ -110,9 +113,12 @@ function drawnCut(
   ];
 }
 
-/** Letters that would lie on one another go to another side of their cut. */
-function lettered(cuts: readonly (readonly Mark[])[]): readonly Mark[] {
+/** Letters that would lie on one another or on an edge of the board go to another side of their cut. */
+function lettered(cuts: readonly (readonly Mark[])[], edges: readonly number[]): readonly Mark[] {
   const taken: Point[] = [];
+  const isClear = (at: Point): boolean =>
+    taken.every((other) => Math.hypot(other[0] - at[0], other[1] - at[1]) > 2.6) &&
+    edges.every((edge) => at[0] > edge + 0.3 || at[0] + 2.2 < edge);
   return cuts.flatMap((marks) =>
     marks.map((mark): Mark => {
       if (mark.kind !== 'text') return mark;
@@ -124,9 +130,7 @@ function lettered(cuts: readonly (readonly Mark[])[]): readonly Mark[] {
         [3, 0],
         [3, 4.2],
       ];
-      const free = sides
-        .map(([dx, dy]): Point => [mark.at[0] + dx, mark.at[1] + dy])
-        .find((at) => taken.every((other) => Math.hypot(other[0] - at[0], other[1] - at[1]) > 2.6));
+      const free = sides.map(([dx, dy]): Point => [mark.at[0] + dx, mark.at[1] + dy]).find(isClear);
       const at = free ?? mark.at;
       taken.push(at);
       return { ...mark, at };

@@ -73,6 +73,41 @@ describe('the joiner’s papers', () => {
     },
   );
 
+  it.each([1, 12])('property: titles of views of %d machines do not lie on one another', async (machines) => {
+    for (const angle of ['first', 'third'] as const) {
+      const { pages } = await makePaper(arrangement, inputOf(machines, { angle }));
+      for (const page of pages) {
+        const titles = marksOf(page).flatMap((mark) =>
+          mark.kind === 'text' &&
+          /^(?:from|section|without|above|left|front|doors|A-A)/.test(mark.text) &&
+          mark.size === 2.8
+            ? [{ x: mark.at[0], y: mark.at[1], end: mark.at[0] + textWidth(mark.text, mark.size) }]
+            : [],
+        );
+        for (const [at, one] of titles.entries())
+          for (const other of titles.slice(at + 1))
+            expect(Math.abs(one.y - other.y) > 2 || one.end < other.x || other.end < one.x).toBe(true);
+      }
+    }
+  });
+
+  it.each(['a4', 'letter'] as const)(
+    'property: nothing of a template lies on the title block of %s',
+    async (format) => {
+      const { pages } = await makePaper(templates, inputOf(2, { format }));
+      const { y, height } = drawingArea(format);
+      const lowest = pages.flatMap(({ items }) =>
+        items.flatMap((item) =>
+          item.role === 'figure'
+            ? item.marks.flatMap((mark) => (mark.kind === 'line' ? mark.points.map(([, at]) => at) : []))
+            : [],
+        ),
+      );
+      expect(lowest.length).toBeGreaterThan(0);
+      expect(Math.max(...lowest)).toBeLessThanOrEqual(y + height);
+    },
+  );
+
   it('property: each cut stands in the table of its board and on its dimension lines, from one datum', async () => {
     const input = inputOf(3);
     const { boards: parts } = constructionOf(input.source.cabinet);

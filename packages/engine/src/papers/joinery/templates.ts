@@ -6,7 +6,7 @@ import { constructionOf } from '../../joinery/construction.ts';
 import { clippedCircle, clippedPath, type Window } from '../drawing/clip.ts';
 import { box, type Mark, type Point, text } from '../frame/mark.ts';
 import { type Area, drawingArea } from '../frame/page.ts';
-import { brokenLines } from '../frame/text-width.ts';
+import { brokenLines, textWidth } from '../frame/text-width.ts';
 import type { Paper, Part } from '../paper.ts';
 import { letterOf } from './board-picture.ts';
 import { cutSize, JOINERS_CAUTIONS, mm } from './words.ts';
@@ -20,6 +20,8 @@ const LARGEST = 0.4;
 const ROUND = 0.011;
 const EDGE = 0.06;
 const SQUARE = 50;
+/** Type beside holes, mm. */
+const LETTERS = 2.6;
 
 export const templates: Paper = {
   id: 'templates',
@@ -116,7 +118,7 @@ function tile(
   rows: number,
   columns: number,
 ): Part {
-  const head = 20;
+  const head = 18;
   const left = area.x + (area.width - TILE.width) / 2;
   const top = area.y + head;
   const bottom = top + TILE.height;
@@ -169,7 +171,8 @@ function tile(
   const tiles = rows * columns;
   const name = `Template ${board.mark}: ${which}`;
   const corner = `lower left corner of the dashed frame: ${mm((board.mirrored ? patch.u[1] : patch.u[0]) + ((board.mirrored ? -1 : 1) * column * step.width) / 1000)} across, ${mm(patch.v[0] + (row * step.height) / 1000)} up from the datum`;
-  const foot = bottom + 8;
+  // All of it goes on Letter, whose sheets are lower.
+  const foot = bottom + 5;
   const marks: Mark[] = [
     text([area.x, area.y + 4], `${board.mark} ${board.name}: ${which}`, 4, { bold: true }),
     text(
@@ -181,7 +184,7 @@ function tile(
     box(window.left, window.top, window.right - window.left, window.bottom - window.top, 'hidden'),
     ...(tiles === 1 ? [] : crosses),
     ...edges.flatMap((points) => clippedPath(points, 'outline', window)),
-    ...patch.cuts.flatMap(({ cut, letter }) => fullSize(cut, letter, x, y, window)),
+    ...patch.cuts.flatMap(({ cut, letter }) => fullSize(cut, letter, x, y, window, area.x + area.width)),
     box(area.x, foot, SQUARE, SQUARE, 'outline'),
     text([area.x + SQUARE / 2, foot + SQUARE / 2 - 1], '50 mm', 3, { align: 'middle' }),
     text([area.x + SQUARE / 2, foot + SQUARE / 2 + 4], 'each way', 3, { align: 'middle' }),
@@ -200,12 +203,19 @@ function tile(
   };
 }
 
+/** Above the middle line of a hole; where the frame ends too soon, beside the frame, as long as the paper has room there. */
+function besideHole([x, y]: Point, wide: number, window: Window, limit: number): Point {
+  const isShort = x + 2.5 + wide > window.right - 1 && window.right + 1.5 + wide <= limit;
+  return isShort ? [window.right + 1.5, y + 0.9] : [x + 2.5, y - 2.5];
+}
+
 function fullSize(
   cut: Cut,
   letter: string,
   x: (u: number) => number,
   y: (v: number) => number,
   window: Window,
+  limit: number,
 ): readonly Mark[] {
   const { shape } = cut;
   const kind = cut.side === 'far' && cut.depth !== 'through' ? 'hidden' : 'outline';
@@ -216,7 +226,7 @@ function fullSize(
     const at: Point = [x(shape.at[0]), y(shape.at[1])];
     const radius = shape.diameter * 500;
     const reach = radius + 4;
-    const label: Point = [at[0] + 2.5, at[1] - 2.5];
+    const label = besideHole(at, textWidth(words, LETTERS), window, limit);
     return [
       ...clippedCircle(at, radius, kind, window),
       ...clippedPath(
@@ -235,7 +245,7 @@ function fullSize(
         'centre',
         window,
       ),
-      ...(inside(label) ? [text(label, words, 2.6)] : []),
+      ...(inside([at[0] + 2.5, at[1] - 2.5]) ? [text(label, words, LETTERS)] : []),
     ];
   }
   const [a, b] = [x(shape.from[0]), x(shape.to[0])];
@@ -248,5 +258,5 @@ function fullSize(
     [a, low],
   ];
   const label: Point = [Math.max(Math.min(a, b), window.left) + 3, (low + high) / 2 + 1];
-  return [...clippedPath(corners, kind, window), ...(inside(label) ? [text(label, words, 2.6)] : [])];
+  return [...clippedPath(corners, kind, window), ...(inside(label) ? [text(label, words, LETTERS)] : [])];
 }
