@@ -142,8 +142,19 @@ export function assumedInputs(origins: Origins): readonly AssumedInput[] {
   );
 }
 
+/** Labels that were found before: the same paths are asked about at every edit. */
+const labelled = new Map<string, string>();
+
 /** What a number of the cabinet is, in plain words. */
 export function inputLabel(path: string): string {
+  const before = labelled.get(path);
+  if (before !== undefined) return before;
+  const label = labelOf(path);
+  labelled.set(path, label);
+  return label;
+}
+
+function labelOf(path: string): string {
   for (const [pattern, text] of labels) {
     if (pattern.test(path)) return path.replace(pattern, text);
   }

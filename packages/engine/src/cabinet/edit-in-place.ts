@@ -28,9 +28,9 @@ function nodeAt({ document }: YamlDocument, segments: readonly string[]): Node |
 }
 
 /** A single value, or a list or map in brackets, in place of another. */
-function replaced({ text }: YamlDocument, node: Node | undefined, value: unknown): string | undefined {
-  const range = node?.range;
-  if (range === undefined || range === null || isMarked(node)) return undefined;
+function replaced({ text, rangeOf }: YamlDocument, node: Node | undefined, value: unknown): string | undefined {
+  const range = node === undefined ? undefined : rangeOf(node);
+  if (range === undefined || isMarked(node)) return undefined;
   const single = isScalar(node) && node.type?.startsWith('BLOCK') !== true;
   const bracketed = (isMap(node) || isSeq(node)) && node.flow === true;
   return single || bracketed ? spliced(text, range[0], range[1], inline(value)) : undefined;
@@ -44,9 +44,9 @@ function isMarked(node: Node | undefined): boolean {
   );
 }
 
-function addedInFlow({ text }: YamlDocument, map: YAMLMap, key: string, value: unknown): string | undefined {
-  const range = map.range;
-  if (range === undefined || range === null || text[range[1] - 1] !== '}') return undefined;
+function addedInFlow({ text, rangeOf }: YamlDocument, map: YAMLMap, key: string, value: unknown): string | undefined {
+  const range = rangeOf(map);
+  if (range === undefined || text[range[1] - 1] !== '}') return undefined;
   const inside = text.slice(range[0] + 1, range[1] - 1);
   if (inside.includes('#')) return undefined;
   const end = range[0] + 1 + inside.trimEnd().length;
@@ -56,11 +56,12 @@ function addedInFlow({ text }: YamlDocument, map: YAMLMap, key: string, value: u
 }
 
 /** A line of its own after the last one of the map. */
-function addedInBlock({ text }: YamlDocument, map: YAMLMap, key: string, value: unknown): string | undefined {
+function addedInBlock(source: YamlDocument, map: YAMLMap, key: string, value: unknown): string | undefined {
   const [first] = map.items as Pair<Node, Node | null>[];
   const last = (map.items as Pair<Node, Node | null>[]).at(-1);
-  const start = first?.key.range?.[0];
-  const end = last === undefined ? undefined : endOf(last.value ?? last.key);
+  const { text, rangeOf } = source;
+  const start = first === undefined ? undefined : rangeOf(first.key)?.[0];
+  const end = last === undefined ? undefined : endOf(source, last.value ?? last.key);
   if (start === undefined || end === undefined) return undefined;
   const indent = start - (text.lastIndexOf('\n', start - 1) + 1);
   if (text.slice(start - indent, start).trim() !== '') return undefined; // the first key stands behind a dash
@@ -72,25 +73,27 @@ function addedInBlock({ text }: YamlDocument, map: YAMLMap, key: string, value: 
 }
 
 /** Where the last single value in a node ends; nothing for values of several lines. */
-function endOf(node: Node): number | undefined {
+function endOf(source: YamlDocument, node: Node): number | undefined {
   if ((isMap(node) || isSeq(node)) && node.flow !== true) {
     const last: unknown = node.items.at(-1);
     const pair = last as Pair<Node, Node | null> | undefined;
     const inner = isMap(node) ? (pair?.value ?? pair?.key) : (last as Node | undefined);
-    return inner === undefined ? undefined : endOf(inner);
+    return inner === undefined ? undefined : endOf(source, inner);
   }
-  return isScalar(node) && node.type?.startsWith('BLOCK') === true ? undefined : node.range?.[1];
+  return isScalar(node) && node.type?.startsWith('BLOCK') === true ? undefined : source.rangeOf(node)?.[1];
 }
 
-function removed({ text }: YamlDocument, map: YAMLMap, at: number): string | undefined {
+function removed(source: YamlDocument, map: YAMLMap, at: number): string | undefined {
   const items = map.items as Pair<Node, Node | null>[];
   const { key, value } = items[at]!;
-  const start = key.range?.[0];
-  const end = endOf(value ?? key);
+  const { text, rangeOf } = source;
+  const start = rangeOf(key)?.[0];
+  const end = endOf(source, value ?? key);
   if (start === undefined || end === undefined || items.length === 1) return undefined;
   if (map.flow === true) {
-    const before = at === 0 ? undefined : endOf(items[at - 1]!.value ?? items[at - 1]!.key);
-    const next = items[at + 1]?.key.range?.[0];
+    const before = at === 0 ? undefined : endOf(source, items[at - 1]!.value ?? items[at - 1]!.key);
+    const following = items[at + 1]?.key;
+    const next = following === undefined ? undefined : rangeOf(following)?.[0];
     if (before !== undefined) return spliced(text, before, end, '');
     return next === undefined ? undefined : spliced(text, start, next, '');
   }

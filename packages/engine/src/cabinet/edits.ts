@@ -5,6 +5,7 @@ import type { Edit } from './cabinet.ts';
 import { formatComplaint, type Span } from './complaint.ts';
 import { applyChanges, type Change } from './edit-document.ts';
 import { editInPlace } from './edit-in-place.ts';
+import { readInBlocks } from './yaml-blocks.ts';
 import { readYaml, type YamlDocument } from './yaml-document.ts';
 
 /** The changes of edits, in order; `placeOf` says where each is written. */
@@ -26,17 +27,18 @@ export function changesOf(
 /**
  * The text with the edits done and everything else kept: comments, order, blank lines.
  *
+ * @param file - Its name, for messages. Texts that are read under the same name afterwards have been read already.
  * @throws Error when the text is no YAML or an edit cannot be done; the message is the complaint.
  * @example One value replaced, the comment kept
  * ```ts
  * editText('a: 1 mm # note\n', [{ set: { a: '2 mm' } }]).trim(); // => a: 2 mm # note
  * ```
  */
-export function editText(text: string, edits: readonly Edit[]): string {
+export function editText(text: string, edits: readonly Edit[], file: string = 'edited text'): string {
   let now = text;
   const place = (edit: number, kind: Change['kind'], path: string): Span => placeOfOwn(edit, kind, path);
   for (const change of changesOf(edits, place)) {
-    const source = readYaml('edited text', now);
+    const source = readInBlocks(file, now);
     if ('complaints' in source) throw new Error(source.complaints.map(formatComplaint).join('\n'));
     now = changed(source, change);
   }
@@ -55,9 +57,17 @@ function changed(source: YamlDocument, change: Change): string {
   if (complaints.length > 0) throw new Error(complaints.map(formatComplaint).join('\n'));
   const inPlace = editInPlace(source, change);
   if (inPlace !== undefined) {
-    const again = readYaml('edited text', inPlace);
+    const again = readInBlocks(source.file, inPlace);
     if (!('complaints' in again) && JSON.stringify(again.document.toJS()) === JSON.stringify(document.document.toJS()))
       return inPlace;
   }
-  return document.document.toString({ lineWidth: 0, flowCollectionPadding: true });
+  return writtenAnew(source, change);
+}
+
+/** Remarks between the blocks of a text stand in its document only when that was read as a whole. */
+function writtenAnew({ file, text }: YamlDocument, change: Change): string {
+  const whole = readYaml(file, text);
+  if ('complaints' in whole) throw new Error(whole.complaints.map(formatComplaint).join('\n'));
+  const { document } = applyChanges(whole, [change]).document;
+  return document.toString({ lineWidth: 0, flowCollectionPadding: true });
 }

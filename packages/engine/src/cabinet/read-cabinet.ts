@@ -27,7 +27,8 @@ import type { Origins } from './origin.ts';
 import { type Located, readShape } from './shape-complaints.ts';
 import { type SourceTree, sourceTree } from './source-tree.ts';
 import type { FileSpec } from './spec.ts';
-import { readYaml, type YamlDocument } from './yaml-document.ts';
+import { readInBlocks } from './yaml-blocks.ts';
+import type { YamlDocument } from './yaml-document.ts';
 
 export type CabinetAnswer =
   | { readonly ok: true; readonly cabinet: Cabinet; readonly origins: Origins; readonly document: YamlDocument }
@@ -46,7 +47,7 @@ export function readCabinet(
   edits: readonly Edit[] = [],
   files: JobFiles = {},
 ): CabinetAnswer {
-  const source = readSource(file, text);
+  const source = readInBlocks(file, text);
   if ('complaints' in source) return { ok: false, complaints: source.complaints };
   const base = sourceTree(source);
   if (edits.length === 0) {
@@ -67,16 +68,6 @@ export function readCabinet(
   const { spec, found } = understand(tree, files);
   if (found.length > 0) return { ok: false, complaints: inFileOrder(found.map(({ complaint }) => complaint)) };
   return { ok: true, ...fillCabinet(spec as FileSpec, tree, files), document: source };
-}
-
-let last: YamlDocument | undefined;
-
-/** A search reads one text with thousands of edits: the tree of the last text is kept, and nothing changes it. */
-function readSource(file: string, text: string): ReturnType<typeof readYaml> {
-  if (last !== undefined && last.text === text && last.file === file) return last;
-  const source = readYaml(file, text);
-  if (!('complaints' in source)) last = source;
-  return source;
 }
 
 /** Shape first; meaning of whatever could be read. */

@@ -1,6 +1,6 @@
 // From zod's issues to complaints with a place in the file, and to what can still be read beside them.
 
-import type { z } from 'zod';
+import { ZodLazy, ZodOptional, ZodRecord, type z } from 'zod';
 import { type Complaint, quoted } from './complaint.ts';
 import { nearest } from './nearest.ts';
 import { type Fault, faultOf, oneOf, type Schema } from './shape.ts';
@@ -64,6 +64,8 @@ function readSection(key: string, schema: Schema<unknown>, plain: unknown): Sect
 }
 
 function readSectionAnew(key: string, schema: Schema<unknown>, plain: unknown): SectionReading {
+  const byEntries = readEntries(schema, plain);
+  if (byEntries !== undefined) return { value: byEntries, issues: [] };
   const first = schema.safeParse(plain);
   if (first.success) return { value: first.data, issues: [] };
   const issues = flat(first.error.issues, [key]);
@@ -78,6 +80,41 @@ function readSectionAnew(key: string, schema: Schema<unknown>, plain: unknown): 
     wrong = flat(again.error.issues, [key]);
   }
   return { value: undefined, issues };
+}
+
+/** Entries of maps that were read before, by the schema of their map and what is written there: options read the same ones again and again. */
+const entriesKnown = new WeakMap<Schema<unknown>, Map<string, unknown>>();
+/** More different entries of one map than are worth keeping; a search writes thousands. */
+const MOST_ENTRIES = 1000;
+
+/** A map whose entries are read each for itself, those only that have not been read before; nothing when one has a fault. */
+function readEntries(schema: Schema<unknown>, plain: unknown): Readonly<Record<string, unknown>> | undefined {
+  if (!isRecord(schema) || typeof plain !== 'object' || plain === null || Array.isArray(plain)) return undefined;
+  const known = entriesKnown.get(schema) ?? new Map<string, unknown>();
+  if (known.size > MOST_ENTRIES) known.clear();
+  entriesKnown.set(schema, known);
+  const entries: [string, unknown][] = [];
+  for (const [id, entry] of Object.entries(plain)) {
+    const written = JSON.stringify([id, entry]);
+    let value = known.get(written);
+    if (value === undefined) {
+      const answer = schema.safeParse({ [id]: entry });
+      if (!answer.success) return undefined;
+      value = (answer.data as Readonly<Record<string, unknown>>)[id];
+      // Numbers that are none are written alike.
+      if (!written.includes('null')) known.set(written, value);
+    }
+    entries.push([id, value]);
+  }
+  return Object.fromEntries(entries);
+}
+
+/** Whether it is a map of entries that know nothing of each other. */
+function isRecord(schema: Schema<unknown>): boolean {
+  // To unwrap what is built late would build it once more.
+  if (schema instanceof ZodLazy) return isRecord(schema._zod.innerType as Schema<unknown>);
+  if (schema instanceof ZodOptional) return isRecord(schema.unwrap() as Schema<unknown>);
+  return schema instanceof ZodRecord;
 }
 
 /** Issues of the branch that was meant, in place of "none of the branches fits". */

@@ -23,7 +23,7 @@ export function sourceTree(document: YamlDocument, inserted: ReadonlyMap<Node, S
 
   const spanOf = (node: Node | undefined): Span | undefined => {
     if (node === undefined) return undefined;
-    return inserted.get(node) ?? (node.range === undefined || node.range === null ? undefined : document.spanOf(node));
+    return inserted.get(node) ?? (document.rangeOf(node) === undefined ? undefined : document.spanOf(node));
   };
   const valueSpan = (path: FilePath, at?: number, length?: number): Span => {
     const found = lookUp(document.root, path, resolve);

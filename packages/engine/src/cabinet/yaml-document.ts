@@ -29,6 +29,8 @@ export interface YamlDocument {
   readonly text: string;
   readonly document: Document.Parsed;
   readonly root: YAMLMap;
+  /** First character of a node in the text, and the one behind it; nothing for what is not of the text. */
+  readonly rangeOf: (node: Node) => readonly [number, number] | undefined;
   /** Where a node (or what an alias writes) stands. */
   readonly spanOf: (node: Node) => Span;
   /** The node itself, or the node that an alias stands for. */
@@ -40,8 +42,9 @@ export function readYaml(file: string, text: string): YamlDocument | { readonly 
   const unreadable = refuseUnread(file, text);
   if (unreadable !== undefined) return { complaints: [unreadable] };
 
-  const lines = lineCounter(text);
-  const span = (from: number, to: number): Span => spanAt(file, text, lines, from, to);
+  const span = placesIn(file, text);
+  const rangeOf = ({ range }: Node): readonly [number, number] | undefined =>
+    range === undefined || range === null ? undefined : [range[0], range[1]];
   const spanOf = (node: Node): Span => span(node.range?.[0] ?? 0, node.range?.[1] ?? 0);
   const parser = new Parser();
   const tokens = tokensOf(parser, text);
@@ -62,7 +65,7 @@ export function readYaml(file: string, text: string): YamlDocument | { readonly 
   if (complaints.length === 0 || isMap(contents)) complaints.push(...structure.complaints);
   if (complaints.length > 0) return { complaints: inFileOrder(complaints).slice(0, MAX_COMPLAINTS) };
   const resolve = (node: Node): Node => structure.targets.get(node) ?? node;
-  return { file, text, document, root: contents as YAMLMap, spanOf, resolve };
+  return { file, text, document, root: contents as YAMLMap, rangeOf, spanOf, resolve };
 }
 
 /** What need not be parsed to be refused. */
@@ -185,6 +188,12 @@ function notAMap(contents: Node | null, where: Span): Complaint {
     allowed: 'a YAML map: lines of `key: value` at the left edge',
     mend: 'check that it is the right file',
   };
+}
+
+/** Places of a text by its characters. */
+export function placesIn(file: string, text: string): (from: number, to: number) => Span {
+  const lines = lineCounter(text);
+  return (from, to) => spanAt(file, text, lines, from, to);
 }
 
 function lineCounter(text: string): LineCounter {

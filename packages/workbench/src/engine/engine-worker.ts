@@ -2,7 +2,7 @@
 // more of the same that help it.
 
 import { type Edit, editText, readCabinet } from '@stillair/engine';
-import { openLooker } from './look.ts';
+import { FILE, openLooker } from './look.ts';
 import { onDemand } from './on-demand.ts';
 import type { Help, Helped, LongQuestion, Question, QuickQuestion, Said, Share } from './protocol.ts';
 
@@ -80,7 +80,7 @@ function answerSoon(question: QuickQuestion): void {
 
 async function answerWords({ id, text }: Extract<Question, { kind: 'words' }>): Promise<void> {
   const { vocabulary } = await onDemand();
-  const answer = readCabinet('cabinet', text);
+  const answer = readCabinet(FILE, text);
   say({ kind: 'worded', id, vocabulary: vocabulary(answer.ok ? answer.cabinet : undefined) });
 }
 
@@ -98,13 +98,13 @@ function answerLook(
 }
 
 function editsOf(text: string, option: string): readonly Edit[] {
-  const answer = readCabinet('cabinet', text);
+  const answer = readCabinet(FILE, text);
   return answer.ok ? (answer.cabinet.options[option]?.edits ?? []) : [];
 }
 
 function answerEdit({ id, text, edits }: Extract<Question, { kind: 'edit' }>): void {
   try {
-    say({ kind: 'edited', id, text: editText(text, edits) });
+    say({ kind: 'edited', id, text: editText(text, edits, FILE) });
   } catch (error) {
     say({ kind: 'refused', id, why: error instanceof Error ? error.message : String(error) });
   }

@@ -27,7 +27,7 @@ import {
 import type { DayLines, DayLook, LookPart, Reason, Share, Uncertain } from './protocol.ts';
 
 /** Name under which the text stands in complaints: the page shows the place itself. */
-const FILE = 'cabinet';
+export const FILE = 'cabinet';
 
 /** A text that was looked at, with all that may be asked of it afterwards. */
 interface Seen {
