@@ -6,6 +6,7 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { root } from '../tools/steps.mjs';
+import { browserTime } from './browser-time.mjs';
 import { firstLoad } from './first-load.mjs';
 
 const program = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find(
@@ -41,10 +42,12 @@ export async function run() {
     const interactive = performance.now() - opened;
     await page.waitForSelector('.pending', { state: 'detached', timeout: 300_000 });
     const edits = [];
+    const before = browserTime(profile);
     for (let at = 0; at < EDITS; at++) {
       const [part, keys] = script[at % script.length];
       edits.push(await edit(page, part, keys[(at >> 2) % 2]));
     }
+    const used = usedAnEdit(before, browserTime(profile));
     const bandsFrom = performance.now();
     await page.waitForSelector('.pending', { state: 'detached', timeout: 300_000 });
     const bands = performance.now() - bandsFrom;
@@ -65,6 +68,17 @@ export async function run() {
         limit: 50,
         note: `median ${edits[EDITS / 2].toFixed(0)} ms, worst ${edits.at(-1).toFixed(0)} ms`,
       },
+      ...(used === undefined
+        ? []
+        : [
+            {
+              what: 'workbench: processor time of an edit, page and busiest worker',
+              value: used.page + used.worker,
+              unit: 'ms',
+              limit: 50,
+              note: `page ${used.page.toFixed(1)} ms, busiest worker ${used.worker.toFixed(1)} ms, all workers ${used.workers.toFixed(1)} ms; mean of ${EDITS}, what moves the pointer between edits included`,
+            },
+          ]),
       {
         what: 'workbench: bands and tried remedies after the last edit',
         value: bands,
@@ -92,6 +106,17 @@ export async function run() {
     server.kill('SIGINT');
     rmSync(profile, { recursive: true, force: true });
   }
+}
+
+/** Means of an edit, ms; workers stand in one order as long as none is started or ended. */
+function usedAnEdit(before, after) {
+  if (before === undefined || after === undefined || before.workers.length !== after.workers.length) return undefined;
+  const workers = after.workers.map((used, at) => (used - before.workers[at]) / EDITS);
+  return {
+    page: (after.page - before.page) / EDITS,
+    worker: Math.max(...workers),
+    workers: workers.reduce((sum, used) => sum + used, 0),
+  };
 }
 
 /** One movement by a millimetre, until the remarks of the new text are on the page. */
