@@ -287,3 +287,30 @@ describe('papers', () => {
     small,
   );
 });
+
+journey(
+  'a line from a remark ends in its part, at whatever size the sheet is',
+  async ({ page }) => {
+    const amiss = () =>
+      page.evaluate<string[]>(`[...document.querySelectorAll('.leader')].flatMap((leader) => {
+        const { left, top, width, height } = leader.querySelector('circle').getBoundingClientRect();
+        const [x, y] = [left + width / 2, top + height / 2];
+        const parts = [...document.querySelectorAll('.remark[data-part-of]')].map(({ dataset }) => dataset.partOf);
+        const inside = parts.some((part) => {
+          const box = document.querySelector('.sheet [data-part="' + part + '"]')?.getBoundingClientRect();
+          return box !== undefined && x >= box.left - 2 && x <= box.right + 2 && y >= box.top - 2 && y <= box.bottom + 2;
+        });
+        return inside ? [] : [x + ' ' + y];
+      })`);
+    for (const [width, height] of [
+      [1280, 800],
+      [1920, 1080],
+      [1366, 768],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      await expect.poll(amiss).toEqual([]);
+      expect(await page.locator('.leader').count()).toBeGreaterThan(0);
+    }
+  },
+  small,
+);

@@ -25,7 +25,7 @@ export default defineConfig({
   resolve: {
     conditions: ['stillair-source', 'module', 'browser', 'development|production'],
   },
-  worker: { format: 'es', plugins: () => [fileSchema] },
+  worker: { format: 'es', plugins: () => [fileSchema], rolldownOptions: { checks: { pluginTimings: false } } },
   build: {
     target: 'es2022',
     // A data: address would need a hole in the page's security policy.

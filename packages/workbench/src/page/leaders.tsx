@@ -1,6 +1,6 @@
 // Leader lines from the remarks in the margin to the parts on the sheet that they are about.
 
-import { useLayoutEffect, useState } from 'preact/compat';
+import { useEffect, useLayoutEffect, useState } from 'preact/compat';
 
 interface Leader {
   readonly id: string;
@@ -12,18 +12,22 @@ interface Leader {
 
 export function Leaders({ opened, moved }: { readonly opened?: string | undefined; readonly moved: unknown }) {
   const [leaders, setLeaders] = useState<readonly Leader[]>([]);
+  /** Counts how often there was another room for the sheet. */
+  const [shape, reshape] = useState(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what has moved on the page is read from the page itself.
   useLayoutEffect(() => {
     const draw = (): void => setLeaders(leadersNow(opened));
     draw();
     const margin = document.querySelector('.remarks');
     margin?.addEventListener('scroll', draw, { passive: true });
-    window.addEventListener('resize', draw);
-    return () => {
-      margin?.removeEventListener('scroll', draw);
-      window.removeEventListener('resize', draw);
-    };
-  }, [opened, moved]);
+    return () => margin?.removeEventListener('scroll', draw);
+  }, [opened, moved, shape]);
+  useEffect(() => {
+    // The sheet is laid anew when its room changes, a moment after that is seen here.
+    const room = new ResizeObserver(() => requestAnimationFrame(() => reshape((before) => before + 1)));
+    for (const found of document.querySelectorAll('.drawing, .remarks')) room.observe(found);
+    return () => room.disconnect();
+  }, []);
   return (
     <svg className="leaders" aria-hidden="true">
       {leaders.map(({ id, d, x, y, strong }) => (

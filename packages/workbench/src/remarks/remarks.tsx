@@ -189,9 +189,9 @@ function EveryFinding({ findings, units, days, why, onTry, onPoint }: RemarksPro
                 >
                   <VerdictMark verdict={finding.verdict} />
                   <span>
-                    {finding.title}, {placeText(finding, days)}
-                  </span>
-                  <strong>{valueText(finding, units)}</strong>
+                    {finding.title}, {placeText(finding, days)}:
+                  </span>{' '}
+                  <strong>{valueText(finding, units)}</strong>{' '}
                   <span className="limits">
                     {[bandText(finding, units), limitText(finding, units)].filter((text) => text !== '').join('; ')}
                   </span>
