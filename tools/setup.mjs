@@ -3,6 +3,7 @@
 
 import { existsSync, mkdirSync, readdirSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { keptCode } from '../packages/station/bin/run-bundle.mjs';
 import { isMain, ran, ranTool, root } from './steps.mjs';
 
 const catalogue = 'packages/engine/src/cabinet/catalogue';
@@ -75,11 +76,15 @@ function build(say) {
 
 function bundle(say) {
   const tool = join(root, 'tools/bundle.mjs');
-  const bundled = join(root, 'packages/station/bundle/stillair.js');
+  const place = join(root, 'packages/station/bundle');
+  const bundled = join(place, 'stillair.js');
   // What the compiler writes last in each package: `bin/stillair.mjs` asks the same.
   const marks = compiled.map((folder) => join(folder, 'dist/.tsbuildinfo'));
-  const newestInput = Math.max(...[tool, join(root, 'package-lock.json'), ...marks].map(modified));
-  if (existsSync(bundled) && modified(bundled) >= newestInput) return undefined;
+  const loader = join(root, 'packages/station/bin/run-bundle.mjs');
+  const newestInput = Math.max(...[tool, loader, join(root, 'package-lock.json'), ...marks].map(modified));
+  // What another Node compiled is of no use to this one.
+  const fresh = existsSync(bundled) && existsSync(keptCode(place, 'stillair.js'));
+  if (fresh && modified(bundled) >= newestInput) return undefined;
   say('setup: bundling the command');
   return ran(process.execPath, [tool]);
 }

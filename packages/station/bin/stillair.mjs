@@ -3,6 +3,9 @@
 
 import { statSync } from 'node:fs';
 import module from 'node:module';
+import { dirname } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { openBundle } from './run-bundle.mjs';
 
 const bundled = new URL('../bundle/stillair.js', import.meta.url);
 const compiled = new URL('../dist/main.js', import.meta.url);
@@ -11,12 +14,14 @@ const marks = ['../dist', '../../engine/dist', '../../physics/dist'].map(
   (folder) => new URL(`${folder}/.tsbuildinfo`, import.meta.url),
 );
 
-module.enableCompileCache?.(); // from Node 22 on: what was compiled once is read, not compiled, at the next start
 const program = [bundled, compiled].find(
   (file) => changed(file) > 0 && (file === compiled || changed(file) >= Math.max(...marks.map(changed))),
 );
-if (program !== undefined) {
-  await import(program.href);
+if (program === bundled) {
+  openBundle(dirname(fileURLToPath(bundled))).load('stillair.js');
+} else if (program === compiled) {
+  module.enableCompileCache?.(); // from Node 22 on: what was compiled once is read, not compiled, at the next start
+  await import(compiled.href);
 } else {
   console.error('stillair: the program is not built yet; run this in its folder first: npm run setup');
   process.exitCode = 2;

@@ -15,11 +15,9 @@ process.on('uncaughtException', confess);
 process.stdout.on('error', leaveQuietly);
 process.stderr.on('error', leaveQuietly);
 
-try {
-  process.exitCode = await runProgram(process.argv.slice(2), realIo(stopping.signal));
-} catch (error) {
-  confess(error);
-}
+runProgram(process.argv.slice(2), realIo(stopping.signal)).then((status) => {
+  process.exitCode = status;
+}, confess);
 
 /** The reader of a pipe has gone (`stillair parts | head`): nobody is left to tell. */
 function leaveQuietly(error: NodeJS.ErrnoException): void {

@@ -56,4 +56,5 @@ const { file, text, units } = workerData as PapersStart;
 const answer = readCabinet(file, text);
 if (!answer.ok) throw new Error(answer.complaints[0]?.what ?? 'the file cannot be read');
 const { cabinet, origins } = answer;
-say({ zip: zipped(await makeAll({ file, text, cabinet, origins }, units)) });
+// What goes wrong on the way ends the thread, and whoever started it hears of that.
+void makeAll({ file, text, cabinet, origins }, units).then((files) => say({ zip: zipped(files) }));

@@ -1,42 +1,36 @@
 // A worker thread that runs variants, faults, a search's variants, jobs and weeks of the queue or dates of a log,
-// of the one cabinet file it was started with.
+// of the one cabinet file it was started with. It loads only what runs its own kind of task.
 
 import { parentPort, workerData } from 'node:worker_threads';
-import {
-  type FaultOutcome,
-  type FaultTask,
-  faultRunner,
-  type LogOutcome,
-  type LogTask,
-  logRunner,
-  type Outcome,
-  type PlanOutcome,
-  type PlanTask,
-  planRunner,
-  type SearchOutcome,
-  type SearchTask,
-  searchRunner,
-  type Variant,
-  variantRunner,
-} from '@stillair/engine';
 import type { Answer } from './pool.ts';
 import type { WorkerStart } from './workers.ts';
 
-type Task = Variant | FaultTask | SearchTask | PlanTask | LogTask;
-type Result = Outcome | FaultOutcome | SearchOutcome | PlanOutcome | LogOutcome;
+type Run = (task: never) => unknown;
 
-const { runs, source, plan } = workerData as WorkerStart;
-const logOf = (each: typeof source) => logRunner(each, plan!);
-const runners = { variants: variantRunner, faults: faultRunner, search: searchRunner, trials: planRunner, log: logOf };
-const run = runners[runs](source) as (task: Task) => Result;
+const run = runnerOf(workerData as WorkerStart);
 
-parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: Task }) => {
-  parentPort?.postMessage(answer(id, task));
+parentPort?.on('message', ({ id, task }: { readonly id: number; readonly task: never }) => {
+  void answer(id, task).then((answered) => parentPort?.postMessage(answered));
 });
 
-function answer(id: number, task: Task): Answer<Result> {
+function runnerOf({ runs, source, plan }: WorkerStart): Promise<Run> {
+  switch (runs) {
+    case 'variants':
+      return import('./runners/variants.ts').then(({ variantRunner }) => variantRunner(source));
+    case 'faults':
+      return import('./runners/faults.ts').then(({ faultRunner }) => faultRunner(source));
+    case 'search':
+      return import('./runners/search.ts').then(({ searchRunner }) => searchRunner(source));
+    case 'trials':
+      return import('./runners/trials.ts').then(({ planRunner }) => planRunner(source));
+    case 'log':
+      return import('./runners/log.ts').then(({ logRunner }) => logRunner(source, plan!));
+  }
+}
+
+async function answer(id: number, task: never): Promise<Answer<unknown>> {
   try {
-    return { id, result: run(task) };
+    return { id, result: (await run)(task) };
   } catch (error) {
     const { message, stack } = error instanceof Error ? error : new Error(String(error));
     return { id, fault: { message, stack } };

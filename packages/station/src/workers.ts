@@ -1,31 +1,9 @@
-// Running variants and faults of a cabinet on all cores. Outcomes are the same however many there are, and whether there are any.
+// Running tasks of a cabinet on all cores: variants, faults and others. Outcomes are the same however many cores there are.
+// Who calls brings the function that runs a task, so that a command loads no other study's.
 
 import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import {
-  type CabinetSource,
-  type Evaluate,
-  type EvaluateFaults,
-  type EvaluateLog,
-  type EvaluatePlan,
-  type EvaluateSearch,
-  type FaultOutcome,
-  type FaultTask,
-  faultRunner,
-  type LogOutcome,
-  type LogPlan,
-  type LogTask,
-  logRunner,
-  type Outcome,
-  type PlanOutcome,
-  type PlanTask,
-  planRunner,
-  type SearchOutcome,
-  type SearchTask,
-  searchRunner,
-  type Variant,
-  variantRunner,
-} from '@stillair/engine';
+import { type CabinetSource, type LogPlan, type Outcome, type Variant, variantRunner } from '@stillair/engine';
 import { openPool, type Pool } from './pool.ts';
 
 /** The compiled worker; beside the sources there is none, and everything runs in this thread. */
@@ -48,23 +26,13 @@ function computed(): number {
   return (user + system) / 1000;
 }
 
-export interface Evaluator {
-  readonly evaluate: Evaluate;
-  readonly close: () => Promise<void>;
-}
+type Batch<Task, Result> = (
+  tasks: readonly Task[],
+  hooks: { readonly finished: () => void; readonly stop: () => boolean },
+) => Promise<readonly (Result | undefined)[]>;
 
-export interface FaultEvaluator {
-  readonly evaluate: EvaluateFaults;
-  readonly close: () => Promise<void>;
-}
-
-export interface SearchEvaluator {
-  readonly evaluate: EvaluateSearch;
-  readonly close: () => Promise<void>;
-}
-
-export interface PlanEvaluator {
-  readonly evaluate: EvaluatePlan;
+export interface Tasks<Task, Result> {
+  readonly evaluate: Batch<Task, Result>;
   readonly close: () => Promise<void>;
 }
 
@@ -84,52 +52,16 @@ export interface WorkerStart {
   readonly plan?: LogPlan;
 }
 
-export function openEvaluator(source: CabinetSource, options: EvaluatorOptions): Evaluator {
-  return openSpread<Variant, Outcome>({ runs: 'variants', source }, variantRunner(source), options);
+export function openEvaluator(source: CabinetSource, options: EvaluatorOptions): Tasks<Variant, Outcome> {
+  return openTasks({ runs: 'variants', source }, variantRunner(source), options);
 }
 
-export function openFaultEvaluator(source: CabinetSource, options: EvaluatorOptions): FaultEvaluator {
-  return openSpread<FaultTask, FaultOutcome>({ runs: 'faults', source }, faultRunner(source), options);
-}
-
-export function openSearchEvaluator(source: CabinetSource, options: EvaluatorOptions): SearchEvaluator {
-  return openSpread<SearchTask, SearchOutcome>({ runs: 'search', source }, searchRunner(source), options);
-}
-
-export function openPlanEvaluator(source: CabinetSource, options: EvaluatorOptions): PlanEvaluator {
-  return openSpread<PlanTask, PlanOutcome>({ runs: 'trials', source }, planRunner(source), options);
-}
-
-export interface LogEvaluator {
-  readonly evaluate: (plan: LogPlan) => EvaluateLog;
-  readonly close: () => Promise<void>;
-}
-
-/** For a study of logs: its threads are started with the plan that it makes, and anew for another one. */
-export function openLogEvaluator(source: CabinetSource, options: EvaluatorOptions): LogEvaluator {
-  const opened: { readonly close: () => Promise<void> }[] = [];
-  return {
-    evaluate: (plan) => {
-      const one = openSpread<LogTask, LogOutcome>({ runs: 'log', source, plan }, logRunner(source, plan), options);
-      opened.push(one);
-      return one.evaluate;
-    },
-    close: async () => {
-      await Promise.all(opened.map(({ close }) => close()));
-    },
-  };
-}
-
-type Batch<Task, Result> = (
-  tasks: readonly Task[],
-  hooks: Parameters<Evaluate>[1],
-) => Promise<readonly (Result | undefined)[]>;
-
-function openSpread<Task, Result>(
+/** `runHere` runs a task in this thread as those that are started with `start` run it in theirs. */
+export function openTasks<Task, Result>(
   start: WorkerStart,
   runHere: (task: Task) => Result,
   options: EvaluatorOptions,
-): { readonly evaluate: Batch<Task, Result>; readonly close: () => Promise<void> } {
+): Tasks<Task, Result> {
   const { stop, now = computed, workers = availableParallelism() } = options;
   let pool: Pool<Task, Result> | undefined;
 

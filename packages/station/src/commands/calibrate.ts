@@ -19,9 +19,9 @@ import {
 } from '@stillair/engine';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
+import { openLogEvaluator } from '../log-tasks.ts';
 import { longStudy } from '../long-study.ts';
 import { unknownName } from '../unknown-name.ts';
-import { openLogEvaluator } from '../workers.ts';
 import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 import { calibrationText } from './calibration-text.ts';
 

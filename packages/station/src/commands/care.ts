@@ -7,6 +7,7 @@ import {
   type CareStudy,
   careCalendar,
   careTasksOf,
+  faultRunner,
   care as studyCare,
   type UnitSystem,
 } from '@stillair/engine';
@@ -17,7 +18,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { exitCodeOf } from '../verdict-words.ts';
-import { openFaultEvaluator } from '../workers.ts';
+import { openTasks } from '../workers.ts';
 import { printsTwice, writeOut } from '../write-out.ts';
 
 export interface CareOptions extends EntryOptions {
@@ -51,7 +52,10 @@ export async function care(file: string, options: CareOptions, io: Io): Promise<
     io.err(`stillair care: --${stray} says more of what --done or --ran enters, and neither is given`);
     return 2;
   }
-  const evaluator = openFaultEvaluator(source, { workers: options.workers, stop: io.stop });
+  const evaluator = openTasks({ runs: 'faults', source }, faultRunner(source), {
+    workers: options.workers,
+    stop: io.stop,
+  });
   const study = await longStudy(evaluator, 'looking at what is worn', io, (hooks) =>
     studyCare(source, {
       ...hooks,

@@ -11,6 +11,7 @@ import {
   parsePeriod,
   partCosts,
   plan,
+  planRunner,
   queueCosts,
   type ReadSource,
   rulesOn,
@@ -27,7 +28,7 @@ import { progressLine } from '../progress.ts';
 import { knownIn, readJobFile } from '../read-job-file.ts';
 import { unknownName } from '../unknown-name.ts';
 import { withJobFiles } from '../with-job-files.ts';
-import { openPlanEvaluator } from '../workers.ts';
+import { openTasks } from '../workers.ts';
 import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 
 export interface CostOptions {
@@ -128,7 +129,7 @@ async function ofQueue(
   const given = options.plan === undefined ? undefined : await earlierPlan(options.plan, origin, io);
   if (typeof given === 'string') return refuse(given, io);
   const { samples, workers } = options;
-  const evaluator = openPlanEvaluator(source, { workers, stop: io.stop });
+  const evaluator = openTasks({ runs: 'trials', source }, planRunner(source), { workers, stop: io.stop });
   const made = await longStudy(evaluator, 'planning and running the week', io, async (hooks) => {
     const pause = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
     const starts = given?.starts ?? (await plan(source, { ...hooks, pause })).jobs;

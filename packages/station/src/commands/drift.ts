@@ -20,11 +20,11 @@ import {
 import { inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
+import { openLogEvaluator } from '../log-tasks.ts';
 import { longStudy } from '../long-study.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { unknownName } from '../unknown-name.ts';
-import { openLogEvaluator } from '../workers.ts';
 import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 import { openLog } from './calibrate.ts';
 import { remarksText } from './calibration-text.ts';

@@ -1,6 +1,13 @@
 // stillair faults FILE: every single fault, what it comes to, and what in the file catches it.
 
-import { catchText, type FaultRow, type FaultStudy, faults as studyFaults, type UnitSystem } from '@stillair/engine';
+import {
+  catchText,
+  type FaultRow,
+  type FaultStudy,
+  faultRunner,
+  faults as studyFaults,
+  type UnitSystem,
+} from '@stillair/engine';
 import { effectText } from '../effect-text.ts';
 import { type Ink, inkFor } from '../ink.ts';
 import type { ExitCode, Io } from '../io.ts';
@@ -10,7 +17,7 @@ import { sourceNotes } from '../source-notes.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { unknownName } from '../unknown-name.ts';
-import { openFaultEvaluator } from '../workers.ts';
+import { openTasks } from '../workers.ts';
 
 export interface FaultsOptions {
   readonly day?: string;
@@ -30,7 +37,10 @@ export async function faults(file: string, options: FaultsOptions, io: Io): Prom
     io.err(`stillair faults: ${unknownName('day', day, known)}`);
     return 2;
   }
-  const evaluator = openFaultEvaluator(source, { workers: options.workers, stop: io.stop });
+  const evaluator = openTasks({ runs: 'faults', source }, faultRunner(source), {
+    workers: options.workers,
+    stop: io.stop,
+  });
   const study = await longStudy(evaluator, 'running faults', io, (hooks) =>
     studyFaults(source, { ...hooks, ...(day === undefined ? {} : { days: [day] }), samples: options.samples }),
   );

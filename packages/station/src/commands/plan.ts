@@ -9,6 +9,7 @@ import {
   plan,
   planCalendar,
   planPicture,
+  planRunner,
   type ReadSource,
   type UnitSystem,
 } from '@stillair/engine';
@@ -17,7 +18,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { withJobFiles } from '../with-job-files.ts';
-import { openPlanEvaluator } from '../workers.ts';
+import { openTasks } from '../workers.ts';
 import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 import { planText } from './plan-text.ts';
 
@@ -46,7 +47,10 @@ export async function planCommand(file: string, options: PlanCommandOptions, io:
   if (typeof now === 'string') return wrong(io, now);
   const earlier = options.keep === undefined ? undefined : await earlierPlan(options.keep, queue.origin, io);
   if (typeof earlier === 'string') return wrong(io, earlier);
-  const evaluator = openPlanEvaluator(source, { workers: options.workers, stop: io.stop });
+  const evaluator = openTasks({ runs: 'trials', source }, planRunner(source), {
+    workers: options.workers,
+    stop: io.stop,
+  });
   const made = await longStudy(evaluator, 'planning', io, (hooks) =>
     plan(source, {
       ...hooks,

@@ -8,6 +8,7 @@ import {
   type SearchProgress,
   type SearchStudy,
   type SearchVariant,
+  searchRunner,
   search as searchVariants,
   type UnitSystem,
   type Want,
@@ -17,7 +18,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet, readSource } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
 import { searchText } from '../search-text.ts';
-import { openSearchEvaluator } from '../workers.ts';
+import { openTasks } from '../workers.ts';
 import { printsTwice, writeOut } from '../write-out.ts';
 
 export interface SearchOptions {
@@ -40,7 +41,10 @@ export async function search(file: string, options: SearchOptions, io: Io): Prom
   const source = freed(loaded, options.free ?? [], io);
   if (source === undefined) return 2;
   const wants = [...new Set(options.want)];
-  const evaluator = openSearchEvaluator(source, { workers: options.workers, stop: io.stop });
+  const evaluator = openTasks({ runs: 'search', source }, searchRunner(source), {
+    workers: options.workers,
+    stop: io.stop,
+  });
   const study = await longStudy(evaluator, 'searching', io, ({ progress, ...hooks }) =>
     searchVariants(source, {
       ...hooks,

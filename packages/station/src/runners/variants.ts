@@ -1,0 +1,3 @@
+// What a worker thread loads for this kind of task, and nothing beside it.
+
+export { variantRunner } from '@stillair/engine';
