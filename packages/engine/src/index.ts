@@ -264,5 +264,5 @@ export type { Quantity, TextFault } from './units/quantity.ts';
 export { isFault, parsePlace, parseQuantity, parseRange, parseSizes } from './units/quantity.ts';
 export type { KindName } from './units/unit-table.ts';
 export { kindNames, kindOf } from './units/unit-table.ts';
-export { formatDay, formatMoment, type Moment, momentAfter, parseMoment } from './units/week.ts';
+export { formatDatedMoment, formatDay, formatMoment, type Moment, momentAfter, parseMoment } from './units/week.ts';
 export { listed, percentText, rangeText } from './units/words.ts';

@@ -4,7 +4,7 @@
 import { scheduling } from '../numerics/schedule/search.ts';
 import { type CanHold, smallestConflict } from '../numerics/smallest-conflict.ts';
 import { formatDuration } from '../units/format.ts';
-import { formatMoment } from '../units/week.ts';
+import { formatDatedMoment, formatMoment } from '../units/week.ts';
 import { type WeekWish, weekOf } from './week.ts';
 
 export interface Demand {
@@ -81,7 +81,7 @@ function demandsOf(wish: WeekWish): Demand[] {
   return [
     ...open.map(({ id, job }) => ({
       id: `job:${id}`,
-      says: `${id} is printed, ${formatDuration(job.duration)} on ${job.machines.join(' or ')}, between ${moment(Math.max(from, wish.now))} and ${moment(until)}`,
+      says: `${id} is printed, ${formatDuration(job.duration)} on ${job.machines.join(' or ')}, between ${formatDatedMoment(origin, Math.max(from, wish.now))} and ${formatDatedMoment(origin, until)}`,
     })),
     ...open.flatMap(({ id, job }) =>
       job.due === undefined ? [] : [{ id: `due:${id}`, says: `${id} is done by ${moment(job.due)}` }],

@@ -186,11 +186,28 @@ export function hoursOfWeek(
  * ```
  */
 export function formatMoment(origin: number, seconds: number): string {
+  const { day, clock } = dayAndClock(origin, seconds);
+  return `${weekdays[weekdayNumber(day)]} ${clock}`;
+}
+
+/**
+ * The same with its date, where a day of the week may be one of two: `Tue 1 Dec 9:30`.
+ *
+ * @example Seven days after the start
+ * ```ts
+ * formatDatedMoment(20787, 7 * 86400 + 34200); // => Mon 7 Dec 9:30
+ * ```
+ */
+export function formatDatedMoment(origin: number, seconds: number): string {
+  const { day, clock } = dayAndClock(origin, seconds);
+  return `${formatDay(day)} ${clock}`;
+}
+
+function dayAndClock(origin: number, seconds: number): { readonly day: number; readonly clock: string } {
   const minutes = Math.round(seconds / 60);
   const day = Math.floor(minutes / 1440);
   const left = minutes - day * 1440;
-  const clock = `${Math.floor(left / 60)}:${String(left % 60).padStart(2, '0')}`;
-  return `${weekdays[weekdayNumber(origin + day)]} ${clock}`;
+  return { day: origin + day, clock: `${Math.floor(left / 60)}:${String(left % 60).padStart(2, '0')}` };
 }
 
 /** `Tue 1 Dec` */

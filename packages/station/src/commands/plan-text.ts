@@ -4,6 +4,7 @@ import {
   type Cabinet,
   conflictHead,
   FEWEST_SAMPLES,
+  formatDatedMoment,
   formatDay,
   formatMoment,
   formatNumber,
@@ -38,8 +39,7 @@ export function planText(plan: Plan, cabinet: Cabinet, units: UnitSystem, io: Io
   const ink = inkFor(io);
   const paragraph = (text: string): string => hanging('', text, io.columns);
   const { origin, from, until, aims } = plan.queue;
-  const day = (time: number): string =>
-    `${formatDay(origin + Math.floor(time / DAY))} ${formatMoment(origin, time).replace(/^\w+ /, '')}`;
+  const day = (time: number): string => formatDatedMoment(origin, time);
   const span = `From ${day(from)} to ${day(until)}; first ${['deadlines', ...aims].map((aim) => aimWords[aim as PlanAim['aim']]).join(', then ')}.`;
   const head = [ink.strong(cabinet.title), paragraph(`${span} ${openingOf(plan, cabinet)}`), paragraph(CAUTION)].join(
     '\n',
