@@ -51,8 +51,7 @@ function runDayFrom(keep: (records: Map<string, DayRecord>, key: string, record:
     const key = JSON.stringify([periodic, assembly.network]);
     const record = records.get(key) ?? recordOf(assembly.network, periodic);
     keep(records, key, record);
-    // A record of its own: what trades keep with one may come from the cabinet too.
-    return { cabinet, day, assembly, record: { ...record } };
+    return { cabinet, day, assembly, record };
   };
 }
 

@@ -13,7 +13,7 @@ import { heat } from '../trades/heat/heat.ts';
 import type { DayRun, Trade } from '../trades/measure.ts';
 import { power } from '../trades/power/power.ts';
 import { printsOf } from '../trades/prints.ts';
-import { sharesAt } from '../trades/sound/levels.ts';
+import { sharesOf } from '../trades/sound/levels.ts';
 import { heardBy } from '../trades/sound/places.ts';
 import { sound } from '../trades/sound/sound.ts';
 import { belowFrom } from './cool-down.ts';
@@ -128,17 +128,16 @@ export function runTrial(cabinet: Cabinet, { job: id, machine, of: job }: TrialT
 
 function loudestFans(run: DayRun, person: string): number {
   const heard = heardBy(run.cabinet, person);
-  const shares = sharesAt(run, heard);
-  const fans = heard.flatMap(({ source, power: loud }, at) => (source.kind === 'fan' ? [{ at, loud }] : []));
+  const shares = sharesOf(run, heard);
+  const fans = heard.flatMap(({ source, power: loud }, at) =>
+    source.kind === 'fan' ? [{ loud, share: shares[at]! }] : [],
+  );
   let most = 0;
-  if (fans.length === 0) return most;
-  for (let row = 1; row < run.record.times.length; row += 1) {
-    const now = shares(row);
+  for (let row = 1; row < run.record.times.length; row += 1)
     most = Math.max(
       most,
-      fans.reduce((sum, { at, loud }) => sum + now[at]! * loud, 0),
+      fans.reduce((sum, { loud, share }) => sum + share[row]! * loud, 0),
     );
-  }
   return most;
 }
 

@@ -9,7 +9,7 @@ import { bayCourse, temperatureOf } from '../trades/air-ways.ts';
 import { type Course, courseFrom, largest, valueAt, within } from '../trades/course.ts';
 import { cabinetPower, circuitCurrent } from '../trades/draws.ts';
 import type { DayRun, Measure } from '../trades/measure.ts';
-import { sharesAt } from '../trades/sound/levels.ts';
+import { sharesOf } from '../trades/sound/levels.ts';
 import { heardBy } from '../trades/sound/places.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { KindName } from '../units/unit-table.ts';
@@ -204,9 +204,9 @@ export function hoursOf({ run, shift }: WeekRun, from: number, until: number): P
 /** Power ratio at a person's place; both rows of a stretch between two switchings have it. */
 function noiseCourse(run: DayRun, person: string): Course {
   const heard = heardBy(run.cabinet, person);
-  const shares = sharesAt(run, heard);
+  const shares = sharesOf(run, heard);
   return courseFrom(run.record, (row) => {
-    const now = shares(Math.max(row, 1));
-    return heard.reduce((sum, { power }, at) => sum + power * now[at]!, 1e-12);
+    const after = Math.max(row, 1);
+    return heard.reduce((sum, { power }, at) => sum + power * shares[at]![after]!, 1e-12);
   });
 }

@@ -1,8 +1,7 @@
 // The day's air, path by path: how much, of which zone, with what in it.
 
-import type { DayRecord } from '../day/record.ts';
 import type { AirPath } from '../network/network.ts';
-import { type Course, columnIn, courseFrom, courseOf } from './course.ts';
+import { type Course, columnOf, courseOf } from './course.ts';
 import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
 import { fansIn } from './plant.ts';
@@ -51,45 +50,53 @@ export function massFlow({ record }: Pick<DayRun, 'record'>, path: string): Cour
 
 /** Density of a zone's air, as the network takes it. */
 export function zoneDensity(run: DayRun, zone: string): Course {
-  return keptWith(run.record, `density:${zone}`, () => densityCourse(run, zone));
+  return keptWith(run, `density:${zone}`, () => densityCourse(run, zone));
 }
 
 function densityCourse(run: DayRun, zone: string): Course {
   const { density, constants } = run.record.network;
-  const temperature = temperatureOf(run, zone);
-  return courseFrom(run.record, (row) =>
-    density.model === 'constant'
-      ? density.value
-      : constants.atmosphere / (constants.gasConstant * temperature.values[row]!),
-  );
+  const { times, values: temperatures } = temperatureOf(run, zone);
+  const values = new Float64Array(times.length);
+  if (density.model === 'constant') return { times, values: values.fill(density.value) };
+  const { atmosphere, gasConstant } = constants;
+  for (let row = 0; row < values.length; row += 1) values[row] = atmosphere / (gasConstant * temperatures[row]!);
+  return { times, values };
 }
 
 /** m³/s at the density of the air that flows. */
 export function volumeFlow(run: DayRun, { name, from, to }: Pick<AirPath, 'name' | 'from' | 'to'>): Course {
-  return keptWith(run.record, `volume flow:${name}`, () => {
-    const { values: mass } = massFlow(run, name);
+  return keptWith(run, `volume flow:${name}`, () => {
+    const { times, values: mass } = massFlow(run, name);
     const [a, b] = [zoneDensity(run, from).values, zoneDensity(run, to).values];
-    return courseFrom(run.record, (row) => mass[row]! / (mass[row]! >= 0 ? a[row]! : b[row]!));
+    const values = new Float64Array(times.length);
+    for (let row = 0; row < values.length; row += 1) values[row] = mass[row]! / (mass[row]! >= 0 ? a : b)[row]!;
+    return { times, values };
   });
 }
 
-/** m³/s that enter a bay by all its paths that a test lets pass, open doors left out. */
-export function bayInflow(run: DayRun, bay: string, kind: string, counts: (other: string) => boolean): Course {
-  return keptWith(run.record, `bay inflow:${kind}:${bay}`, () => {
-    const here = new Set(run.assembly.bays[bay]!.zones);
-    const values = new Float64Array(run.record.times.length);
-    for (const path of pathsAround(run, here)) {
-      const [sign, other] = here.has(path.to) ? [1, path.from] : [-1, path.to];
-      if (!counts(other)) continue;
-      const { flows } = run.record;
-      const density = zoneDensity(run, other).values;
-      for (let row = 0, at = columnIn(flows, path.name); row < values.length; row += 1, at += flows.names.length) {
-        const inward = sign * flows.values[at]!;
-        if (inward > 0) values[row] = values[row]! + inward / density[row]!;
-      }
-    }
-    return { times: run.record.times, values };
+/** m³/s that enter a bay by all its paths, open doors left out; what comes from some zones may be left out too. */
+export function bayInflow(run: DayRun, bay: string, without: ReadonlySet<string> = NONE): Course {
+  const here = new Set(run.assembly.bays[bay]!.zones);
+  const ways = pathsAround(run, here).map(({ name, from, to }) =>
+    here.has(to) ? { name, other: from, sign: 1 } : { name, other: to, sign: -1 },
+  );
+  const left = [...new Set(ways.map(({ other }) => other))].filter((other) => without.has(other));
+  return keptWith(run, `bay inflow:${bay} ${left.join(' ')}`, () => {
+    const { flows, times } = run.record;
+    const values = new Float64Array(times.length);
+    for (const { name, other, sign } of ways)
+      if (!without.has(other)) addInflow(values, columnOf(flows, name), sign, zoneDensity(run, other).values);
+    return { times, values };
   });
+}
+
+const NONE: ReadonlySet<string> = new Set();
+
+function addInflow(sum: Float64Array, mass: Float64Array, sign: number, density: Float64Array): void {
+  for (let row = 0; row < sum.length; row += 1) {
+    const inward = sign * mass[row]!;
+    if (inward > 0) sum[row]! += inward / density[row]!;
+  }
 }
 
 /** Paths that lead into or out of a set of zones, open doors left out. */
@@ -102,17 +109,20 @@ export function pathsAround({ record }: DayRun, here: ReadonlySet<string>): AirP
 /** Pressure of a zone's air at a height against another zone's there, Pa. */
 export function pressureBetween(run: DayRun, zone: string, other: string, z: number): Course {
   const { record } = run;
-  const side = (name: string): Course => {
-    const { zRef } = record.network.zones.find((candidate) => candidate.name === name)!;
-    const pressure = courseOf(record, record.pressures, name);
-    const density = zoneDensity(run, name);
-    return courseFrom(
-      record,
-      (row) => pressure.values[row]! - density.values[row]! * record.network.constants.gravity * (z - zRef),
-    );
-  };
+  const { gravity } = record.network.constants;
+  const side = (name: string): { pressure: Float64Array; density: Float64Array; height: number } => ({
+    pressure: columnOf(record.pressures, name),
+    density: zoneDensity(run, name).values,
+    height: z - record.network.zones.find((candidate) => candidate.name === name)!.zRef,
+  });
   const [inner, outer] = [side(zone), side(other)];
-  return courseFrom(record, (row) => inner.values[row]! - outer.values[row]!);
+  const values = new Float64Array(record.times.length);
+  for (let row = 0; row < values.length; row += 1)
+    values[row] =
+      inner.pressure[row]! -
+      inner.density[row]! * gravity * inner.height -
+      (outer.pressure[row]! - outer.density[row]! * gravity * outer.height);
+  return { times: record.times, values };
 }
 
 /** The paths of the network that a cabinet path became. */
@@ -121,8 +131,8 @@ export function piecesOf(run: DayRun, id: string): AirPath[] {
   return pieces.map((piece) => pathOf(run, piece));
 }
 
-export function pathOf({ record }: DayRun, name: string): AirPath {
-  const path = pathsByName(record).get(name);
+export function pathOf(run: DayRun, name: string): AirPath {
+  const path = pathsByName(run).get(name);
   if (path === undefined) throw new Error(`the network has no path "${name}"`);
   return path;
 }
@@ -141,6 +151,6 @@ export function fanShares(run: DayRun, id: string): Course[] {
   return places.fans.map((name) => courseOf(record, record.fanSpeeds, name));
 }
 
-function pathsByName(record: DayRecord): ReadonlyMap<string, AirPath> {
-  return keptWith(record, 'paths:by name', () => new Map(record.network.paths.map((path) => [path.name, path])));
+function pathsByName(run: DayRun): ReadonlyMap<string, AirPath> {
+  return keptWith(run, 'paths:by name', () => new Map(run.record.network.paths.map((path) => [path.name, path])));
 }

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { DayRecord } from '../day/record.ts';
 import {
   type Course,
+  columnOf,
+  courseOf,
   firstReaching,
   integralOf,
   integralOfProduct,
@@ -78,5 +81,28 @@ describe('course', () => {
         if (repeats) expect(value).toBeGreaterThanOrEqual(meanOf(made) - 1e-9);
       }),
     );
+  });
+});
+
+describe('columns of a record', () => {
+  const names = Array.from({ length: 19 }, (_, column) => `place ${column}`);
+  const table = { names, values: Float64Array.from({ length: 19 * 3 }, (_, at) => at) };
+  const record = { times: Float64Array.of(0, 10, 20) } as unknown as DayRecord;
+
+  it('exact: each holds its own numbers row by row, in whatever order they are asked for', () => {
+    for (const column of [18, 0, 7, 8, 16, 3])
+      expect([...columnOf(table, `place ${column}`)]).toEqual([column, 19 + column, 38 + column]);
+    expect([...courseOf(record, table, 'place 9').values]).toEqual([9, 28, 47]);
+  });
+
+  it('exact: a course has slopes where the record has them for the same columns', () => {
+    const slopes = { names, values: table.values.map((value) => -value) };
+    expect([...courseOf(record, { ...table }, 'place 9', slopes).slopes!]).toEqual([-9, -28, -47]);
+    const none = { names: [], values: new Float64Array() };
+    expect(courseOf(record, { ...table }, 'place 9', none).slopes).toBeUndefined();
+  });
+
+  it('limit: a name that is no column is a fault', () => {
+    expect(() => columnOf(table, 'nowhere')).toThrow('no column "nowhere"');
   });
 });

@@ -23,29 +23,61 @@ export interface RowMoment extends Moment {
   readonly row: number;
 }
 
-/** Columns already taken out of a table: many measures ask for the same few. */
-const taken = new WeakMap<Table, Map<string, Course>>();
+/** Columns and courses already taken out of a table: many measures ask for the same ones. */
+interface Taken {
+  readonly columns: Float64Array[];
+  readonly courses: Course[];
+}
+
+const taken = new WeakMap<Table, Taken>();
+
+function takenOf(table: Table): Taken {
+  let known = taken.get(table);
+  if (known === undefined) {
+    known = { columns: [], courses: [] };
+    taken.set(table, known);
+  }
+  return known;
+}
 
 /** A column of a table of the record, with its slopes if the record has them. */
 export function courseOf({ times }: DayRecord, table: Table, name: string, slopes?: Table): Course {
-  const known = taken.get(table) ?? new Map<string, Course>();
-  taken.set(table, known);
-  const before = known.get(name);
-  if (before !== undefined) return before;
+  const { courses } = takenOf(table);
   const column = columnIn(table, name);
-  const width = table.names.length;
-  const pick = (from: Table): Float64Array => {
-    const picked = new Float64Array(times.length);
-    for (let row = 0; row < times.length; row += 1) picked[row] = from.values[row * width + column]!;
-    return picked;
+  courses[column] ??= {
+    times,
+    values: columnAt(table, column),
+    slopes: slopes?.names.length === table.names.length ? columnAt(slopes, column) : undefined,
   };
-  const course = { times, values: pick(table), slopes: slopes?.names.length === width ? pick(slopes) : undefined };
-  known.set(name, course);
-  return course;
+  return courses[column];
+}
+
+/** A column of a table, row by row. */
+export function columnOf(table: Table, name: string): Float64Array {
+  return columnAt(table, columnIn(table, name));
+}
+
+/** A day is written row by row and read column by column: each column by itself walks through the whole table, this many take no longer. */
+const BESIDE = 8;
+
+function columnAt(table: Table, column: number): Float64Array {
+  const { columns } = takenOf(table);
+  if (columns[column] === undefined) takeColumns(table, columns, column - (column % BESIDE));
+  return columns[column]!;
+}
+
+function takeColumns({ names, values }: Table, columns: Float64Array[], first: number): void {
+  const width = names.length;
+  const rows = values.length / width;
+  const count = Math.min(BESIDE, width - first);
+  const block = new Float64Array(count * rows);
+  for (let row = 0; row < rows; row += 1)
+    for (let from = row * width + first, to = row; to < block.length; to += rows, from += 1) block[to] = values[from]!;
+  for (let at = 0; at < count; at += 1) columns[first + at] = block.subarray(at * rows, (at + 1) * rows);
 }
 
 /** Place of a column in the rows of a table; a missing name is a broken invariant. */
-export function columnIn({ names }: Table, name: string): number {
+function columnIn({ names }: Table, name: string): number {
   const column = names.indexOf(name);
   if (column < 0) throw new Error(`the record has no column "${name}"; it has ${names.join(', ')}`);
   return column;
@@ -58,6 +90,13 @@ export function courseFrom({ times }: DayRecord, valueAtRow: (row: number) => nu
   return { times, values };
 }
 
+/** A course times a number. */
+export function scaled({ times, values }: Course, factor: number): Course {
+  const made = new Float64Array(values.length);
+  for (let row = 0; row < made.length; row += 1) made[row] = values[row]! * factor;
+  return { times, values: made };
+}
+
 /** The part from `start` to `end`: after a jump at its start, before a jump at its end, ends interpolated. */
 export function within(course: Course, start: number, end: number): Course {
   const { times, values, slopes } = course;
@@ -65,23 +104,19 @@ export function within(course: Course, start: number, end: number): Course {
   let last = rowBefore(times, end);
   while (last > first && times[last]! >= end) last -= 1;
   const closes = end > times[first]! && last + 1 < times.length;
-  const count = 1 + (last - first) + (closes ? 1 : 0);
-  const part = {
-    times: new Float64Array(count),
-    values: new Float64Array(count),
-    slopes: slopes && new Float64Array(count),
+  const from = Math.max(start, times[0]!);
+  const cut = (whole: Float64Array, atStart: number, atEnd: number): Float64Array => {
+    const part = new Float64Array(1 + (last - first) + (closes ? 1 : 0));
+    part.set(whole.subarray(first, last + 1));
+    part[0] = atStart;
+    if (closes) part[part.length - 1] = atEnd;
+    return part;
   };
-  part.times.set(times.subarray(first, last + 1));
-  part.values.set(values.subarray(first, last + 1));
-  if (slopes !== undefined) part.slopes!.set(slopes.subarray(first, last + 1));
-  const put = (at: number, row: number, time: number): void => {
-    part.times[at] = time;
-    part.values[at] = valueAfter(course, row, time);
-    if (part.slopes !== undefined) part.slopes[at] = slopeAfter(course, row, time);
+  return {
+    times: cut(times, from, end),
+    values: cut(values, valueAfter(course, first, from), closes ? valueAfter(course, last, end) : 0),
+    slopes: slopes && cut(slopes, slopeAfter(course, first, from), closes ? slopeAfter(course, last, end) : 0),
   };
-  put(0, first, Math.max(start, times[0]!));
-  if (closes) put(count - 1, last, end);
-  return part;
 }
 
 /** Value at `time` on the line that leaves `row`. */
@@ -114,12 +149,7 @@ export function largest({ times, values }: Course): RowMoment {
 
 /** The same of a column that nothing else is asked of. */
 export function largestInColumn({ times }: DayRecord, table: Table, name: string): Moment {
-  const width = table.names.length;
-  const column = columnIn(table, name);
-  let best = 0;
-  for (let row = 1; row < times.length; row += 1)
-    if (table.values[row * width + column]! > table.values[best * width + column]!) best = row;
-  return { value: table.values[best * width + column]!, time: times[best]! };
+  return largest({ times, values: columnOf(table, name) });
 }
 
 export function smallest({ times, values }: Course): RowMoment {
@@ -144,12 +174,13 @@ export function pieceIntegral({ times, values, slopes }: Course, row: number): n
 
 /** Integral of the product of two courses with the same rows: Simpson's rule between rows. */
 export function integralOfProduct(a: Course, b: Course): number {
-  const { times } = a;
+  const { times, values: as } = a;
+  const { values: bs } = b;
   let sum = 0;
   for (let row = 1; row < times.length; row += 1) {
     const span = times[row]! - times[row - 1]!;
     if (!(span > 0)) continue;
-    const ends = a.values[row]! * b.values[row]! + a.values[row - 1]! * b.values[row - 1]!;
+    const ends = as[row]! * bs[row]! + as[row - 1]! * bs[row - 1]!;
     if (ends !== 0) sum += (span / 6) * (ends + 4 * middleBefore(a, row) * middleBefore(b, row));
   }
   return sum;
@@ -177,7 +208,8 @@ export function timeAbove(course: Course, limit: number): number {
   const { times, values } = course;
   let sum = 0;
   for (let row = 1; row < times.length; row += 1) {
-    const [before, after] = [values[row - 1]! > limit, values[row]! > limit];
+    const before = values[row - 1]! > limit;
+    const after = values[row]! > limit;
     const span = times[row]! - times[row - 1]!;
     if (before && after) sum += span;
     else if (before !== after && span > 0) {

@@ -2,7 +2,7 @@
 
 import type { Cabinet } from '../cabinet/cabinet.ts';
 import { fanShares } from './air-ways.ts';
-import { type Course, courseFrom, courseOf } from './course.ts';
+import { type Course, columnOf, courseOf, scaled } from './course.ts';
 import { keptWith } from './kept.ts';
 import { machinePower } from './machine-power.ts';
 import type { DayRun } from './measure.ts';
@@ -11,19 +11,21 @@ import { courseOn } from './switched.ts';
 
 /** Real power of whatever is plugged in: a machine, a supply, a source of heat, W. */
 export function powerOf(run: DayRun, user: string): Course {
-  return keptWith(run.record, `socket power:${user}`, () => {
+  return keptWith(run, `socket power:${user}`, () => {
     const { cabinet } = run;
     if (cabinet.machines[user] !== undefined) return machinePower(run, user);
     const supply = cabinet.power.supplies[user];
     if (supply === undefined) return lowVoltagePower(run, user);
-    const output = outputOf(run, user).values;
-    return courseFrom(run.record, (row) => output[row]! / supply.efficiency);
+    const { times, values: output } = outputOf(run, user);
+    const values = new Float64Array(times.length);
+    for (let row = 0; row < values.length; row += 1) values[row] = output[row]! / supply.efficiency;
+    return { times, values };
   });
 }
 
 /** What a supply gives, W. */
 export function outputOf(run: DayRun, supply: string): Course {
-  return keptWith(run.record, `supply output:${supply}`, () =>
+  return keptWith(run, `supply output:${supply}`, () =>
     sumOf(
       run,
       run.cabinet.power.supplies[supply]!.feeds.map((user) => lowVoltagePower(run, user)),
@@ -33,7 +35,7 @@ export function outputOf(run: DayRun, supply: string): Course {
 
 /** Fans of an air path, or a source of heat, W. */
 export function lowVoltagePower(run: DayRun, user: string): Course {
-  return keptWith(run.record, `fed power:${user}`, () => {
+  return keptWith(run, `fed power:${user}`, () => {
     const path = run.cabinet.paths[user];
     const fans = path === undefined ? [] : fansOf(run, user);
     return sumOf(run, run.cabinet.heats[user] === undefined ? fans : [...fans, heatPower(run, user)]);
@@ -44,8 +46,10 @@ export function lowVoltagePower(run: DayRun, user: string): Course {
 function fansOf(run: DayRun, id: string): Course[] {
   const shares = fanShares(run, id);
   return fansIn(run.cabinet.paths[id]!).map(({ watts, speed }, at) => {
-    const { values } = shares[at]!;
-    return courseFrom(run.record, (row) => watts * (speed * values[row]!) ** 3);
+    const { times, values: share } = shares[at]!;
+    const values = new Float64Array(times.length);
+    for (let row = 0; row < values.length; row += 1) values[row] = watts * (speed * share[row]!) ** 3;
+    return { times, values };
   });
 }
 
@@ -54,17 +58,15 @@ function heatPower(run: DayRun, id: string): Course {
   const { record } = run;
   if (record.bedPowers.names.includes(id)) return courseOf(record, record.bedPowers, id);
   const source = record.network.heatSources.find(({ name }) => name === id);
-  if (source === undefined) return courseFrom(record, () => 0);
-  const on = courseOn(run, source.active).values;
-  return courseFrom(record, (row) => source.watts * on[row]!);
+  if (source === undefined) return { times: record.times, values: new Float64Array(record.times.length) };
+  return scaled(courseOn(run, source.active), source.watts);
 }
 
 export function sumOf({ record }: DayRun, courses: readonly Course[]): Course {
   const [only] = courses;
   if (only !== undefined && courses.length === 1) return only;
   const values = new Float64Array(record.times.length);
-  for (const course of courses)
-    for (let row = 0; row < values.length; row += 1) values[row] = values[row]! + course.values[row]!;
+  for (const { values: one } of courses) for (let row = 0; row < values.length; row += 1) values[row]! += one[row]!;
   return { times: record.times, values };
 }
 
@@ -87,14 +89,14 @@ export function behindStrip({ power }: Cabinet, id: string): string[] {
 
 /** Current of several users together, A. */
 export function currentOf(run: DayRun, key: string, users: readonly string[], others = 0): Course {
-  return keptWith(run.record, `current:${key}`, () => {
+  return keptWith(run, `current:${key}`, () => {
     const { cabinet, record } = run;
     const { voltage } = cabinet.power;
     const values = new Float64Array(record.times.length).fill(others / voltage);
     for (const user of users) {
       const { values: watts } = powerOf(run, user);
       const perWatt = 1 / (voltage * powerFactorOf(cabinet, user));
-      for (let row = 0; row < values.length; row += 1) values[row] = values[row]! + watts[row]! * perWatt;
+      for (let row = 0; row < values.length; row += 1) values[row]! += watts[row]! * perWatt;
     }
     return { times: record.times, values };
   });
@@ -107,7 +109,7 @@ export function circuitCurrent(run: DayRun): Course {
 
 /** Real power of the cabinet, W, without what else the circuit feeds. */
 export function cabinetPower(run: DayRun): Course {
-  return keptWith(run.record, 'cabinet power:', () =>
+  return keptWith(run, 'cabinet power:', () =>
     sumOf(
       run,
       usersOf(run.cabinet).map((user) => powerOf(run, user)),
@@ -120,7 +122,7 @@ export function warmestAt({ cabinet, record, assembly }: DayRun, where: string):
   const zones = cabinet.bays[where] === undefined ? [assembly.room] : assembly.bays[where]!.zones;
   return Math.max(
     ...zones.map((zone) => {
-      const { values } = courseOf(record, record.temperatures, zone, record.slopes);
+      const values = columnOf(record.temperatures, zone);
       let most = values[0]!;
       for (const value of values) if (value > most) most = value;
       return most;

@@ -1,15 +1,15 @@
-// What several measures ask of one record is worked out once and kept with it.
+// What several measures ask of one run is worked out once and kept with it.
 
-import type { DayRecord } from '../day/record.ts';
+import type { DayRun } from './measure.ts';
 
-const kept = new WeakMap<DayRecord, Map<string, unknown>>();
+const kept = new WeakMap<DayRun, Map<string, unknown>>();
 
 /** The value of a key, made when it is first asked for. A key stands for one kind of value, named before its first colon. */
-export function keptWith<Value>(record: DayRecord, key: string, make: () => Value): Value {
-  let values = kept.get(record);
+export function keptWith<Value>(run: DayRun, key: string, make: () => Value): Value {
+  let values = kept.get(run);
   if (values === undefined) {
     values = new Map();
-    kept.set(record, values);
+    kept.set(run, values);
   }
   if (values.has(key)) return values.get(key) as Value;
   const value = make();

@@ -1,7 +1,7 @@
 // Which moments of a day count: those in which fans draw on the cabinet, those in which doors are shut.
 
 import { fanShares } from './air-ways.ts';
-import { type Course, courseFrom } from './course.ts';
+import type { Course } from './course.ts';
 import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
 import { exhaustsOf } from './plant.ts';
@@ -9,7 +9,7 @@ import { courseOn } from './switched.ts';
 
 /** 1 while any fan blows out of the cabinet, else 0. Fans that blow in or turn the air round draw nothing. */
 export function fansDraw(run: DayRun): Course {
-  return keptWith(run.record, 'fans draw:', () =>
+  return keptWith(run, 'fans draw:', () =>
     anyTurns(
       run.record,
       exhaustsOf(run.cabinet).flatMap((id) => fanShares(run, id)),
@@ -19,9 +19,7 @@ export function fansDraw(run: DayRun): Course {
 
 /** 1 while any of these fans turns. */
 export function anyTurns(record: DayRun['record'], shares: readonly Course[]): Course {
-  const [only] = shares;
-  if (only === undefined) return courseFrom(record, () => 0);
-  const values = new Float64Array(only.values.length);
+  const values = new Float64Array(record.times.length);
   for (const share of shares)
     for (let row = 0; row < values.length; row += 1) if (share.values[row]! > 0) values[row] = 1;
   return { times: record.times, values };
@@ -29,9 +27,11 @@ export function anyTurns(record: DayRun['record'], shares: readonly Course[]): C
 
 /** 1 while any door is open, else 0; of one bay's doors when a bay is named. */
 export function doorsOpen(run: DayRun, bay?: string): Course {
-  const { doors, days } = run.cabinet;
-  const windows = days[run.day]!.doorOpenings.filter(
-    ({ door }) => bay === undefined || doors[door]?.bays.includes(bay),
-  ).map(({ start, duration }) => [start, start + duration] as const);
-  return courseOn(run, { windows });
+  return keptWith(run, `doors open:${bay ?? ''}`, () => {
+    const { doors, days } = run.cabinet;
+    const windows = days[run.day]!.doorOpenings.filter(
+      ({ door }) => bay === undefined || doors[door]?.bays.includes(bay),
+    ).map(({ start, duration }) => [start, start + duration] as const);
+    return courseOn(run, { windows });
+  });
 }

@@ -1,6 +1,7 @@
 // The jobs of a day, each with what the trades ask about it.
 
 import type { Job, Machine, Material } from '../cabinet/cabinet.ts';
+import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
 
 export interface Print {
@@ -17,7 +18,11 @@ export interface Print {
   readonly end: number;
 }
 
-export function printsOf({ cabinet, day, record }: DayRun): Print[] {
+export function printsOf(run: DayRun): readonly Print[] {
+  return keptWith(run, 'prints:', () => findPrints(run));
+}
+
+function findPrints({ cabinet, day, record }: DayRun): Print[] {
   const last = record.times[record.times.length - 1]!;
   return Object.entries(cabinet.days[day]!.jobs).flatMap(([id, job]) => {
     const machine = cabinet.machines[job.machine]!;

@@ -2,7 +2,7 @@
 
 import { hermiteIntegral } from '../day/hermite.ts';
 import type { Table } from '../day/record.ts';
-import { columnIn } from './course.ts';
+import { columnOf } from './course.ts';
 
 /** Weights w and v of a flow f with which ∫ f g dt = Σ w g + v g′ over the rows, for any level g with slopes g′. */
 export interface ProductWeights {
@@ -19,7 +19,8 @@ export function productWeights(times: Float64Array, flow: Float64Array): Product
   const ofSlopes = new Float64Array(times.length);
   let flows = false;
   for (let row = 1; row < times.length; row += 1) {
-    const [before, after] = [flow[row - 1]!, flow[row]!];
+    const before = flow[row - 1]!;
+    const after = flow[row]!;
     const span = times[row]! - times[row - 1]!;
     if (!(span > 0) || (before === 0 && after === 0)) continue;
     flows = true;
@@ -41,31 +42,36 @@ export function windowWeights(
 ): ProductWeights {
   const ofValues = new Float64Array(times.length);
   const ofSlopes = new Float64Array(times.length);
-  const put = (row: number, value: number, slope: number): void => {
-    ofValues[row] = ofValues[row]! + value;
-    ofSlopes[row] = ofSlopes[row]! + slope;
-  };
   for (const { start, end } of windows)
     for (let row = 1; row < times.length; row += 1) {
+      if (times[row]! <= start || times[row - 1]! >= end) continue;
       const length = times[row]! - times[row - 1]!;
       const from = Math.max((start - times[row - 1]!) / length, 0);
       const to = Math.min((end - times[row - 1]!) / length, 1);
       if (!(to > from)) continue;
-      if (straight) {
-        const late = (length * (to * to - from * from)) / 2;
-        put(row - 1, length * (to - from) - late, 0);
-        put(row, late, 0);
-      } else if (from === 0 && to === 1) {
-        put(row - 1, length / 2, (length * length) / 12);
-        put(row, length / 2, -(length * length) / 12);
-      } else {
-        const part = (y0: number, s0: number, y1: number, s1: number): number =>
-          hermiteIntegral(to, length, y0, s0, y1, s1) - hermiteIntegral(from, length, y0, s0, y1, s1);
-        put(row - 1, part(1, 0, 0, 0), part(0, 1, 0, 0));
-        put(row, part(0, 0, 1, 0), part(0, 0, 0, 1));
-      }
+      const [early, late, earlySlope, lateSlope] = straight
+        ? lineWeights(length, from, to)
+        : cubicWeights(length, from, to);
+      ofValues[row - 1]! += early;
+      ofValues[row]! += late;
+      ofSlopes[row - 1]! += earlySlope;
+      ofSlopes[row]! += lateSlope;
     }
   return { ofValues, ofSlopes };
+}
+
+type EndWeights = readonly [early: number, late: number, earlySlope: number, lateSlope: number];
+
+function lineWeights(length: number, from: number, to: number): EndWeights {
+  const late = (length * (to * to - from * from)) / 2;
+  return [length * (to - from) - late, late, 0, 0];
+}
+
+function cubicWeights(length: number, from: number, to: number): EndWeights {
+  if (from === 0 && to === 1) return [length / 2, length / 2, (length * length) / 12, -(length * length) / 12];
+  const part = (y0: number, s0: number, y1: number, s1: number): number =>
+    hermiteIntegral(to, length, y0, s0, y1, s1) - hermiteIntegral(from, length, y0, s0, y1, s1);
+  return [part(1, 0, 0, 0), part(0, 0, 1, 0), part(0, 1, 0, 0), part(0, 0, 0, 1)];
 }
 
 export function weighted({ ofValues, ofSlopes }: ProductWeights, values: Float64Array, slopes: Float64Array): number {
@@ -81,11 +87,12 @@ export function weightedColumn(
   slopes: Table | undefined,
   name: string,
 ): number {
-  const width = table.names.length;
+  const values = columnOf(table, name);
+  const rates = slopes === undefined ? undefined : columnOf(slopes, name);
   let sum = 0;
-  for (let row = 0, at = columnIn(table, name); row < ofValues.length; row += 1, at += width) {
-    sum += ofValues[row]! * table.values[at]!;
-    if (slopes !== undefined) sum += ofSlopes[row]! * slopes.values[at]!;
+  for (let row = 0; row < ofValues.length; row += 1) {
+    sum += ofValues[row]! * values[row]!;
+    if (rates !== undefined) sum += ofSlopes[row]! * rates[row]!;
   }
   return sum;
 }

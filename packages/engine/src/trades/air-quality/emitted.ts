@@ -54,21 +54,22 @@ export function releasesOf({ record }: DayRun): Release[] {
 
 /** 1 + (r − 1)·exp(−t/τ) while the job runs, share·exp(−t/τ) after it. */
 function releaseShape({ burst, tail }: EmissionCourse, start: number, end: number, last: number): Course {
+  const during = stepsFrom(Math.max(start, 0), end);
+  const after = tail === undefined || !(last > end) ? [] : stepsFrom(end, last);
+  const times = Float64Array.from([...during, ...after]);
+  const values = new Float64Array(times.length);
+  for (let at = 0; at < during.length; at += 1)
+    values[at] = burst === undefined ? 1 : burstFactor(times[at]! - start, burst.ratio, burst.time);
+  for (let at = during.length; tail !== undefined && at < times.length; at += 1)
+    values[at] = tailFactor(times[at]! - end, tail.share, tail.time);
+  return { times, values };
+}
+
+function stepsFrom(from: number, to: number): number[] {
   const times: number[] = [];
-  const values: number[] = [];
-  const follow = (from: number, to: number, at: (time: number) => number): void => {
-    for (let time = from; time < to; time += time - from < FIRST ? FINE : COARSE) {
-      times.push(time);
-      values.push(at(time));
-    }
-    times.push(to);
-    values.push(at(to));
-  };
-  follow(Math.max(start, 0), end, (time) =>
-    burst === undefined ? 1 : burstFactor(time - start, burst.ratio, burst.time),
-  );
-  if (tail !== undefined && last > end) follow(end, last, (time) => tailFactor(time - end, tail.share, tail.time));
-  return { times: Float64Array.from(times), values: Float64Array.from(values) };
+  for (let time = from; time < to; time += time - from < FIRST ? FINE : COARSE) times.push(time);
+  times.push(to);
+  return times;
 }
 
 /** Units of one contaminant over the day, from all jobs. */

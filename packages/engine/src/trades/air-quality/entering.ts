@@ -1,7 +1,7 @@
 // What the air that enters the cabinet brings with it: the room's level, or that of outdoors where wind or an inlet lets their air in.
 
 import { insideZones, pathsAround } from '../air-ways.ts';
-import { columnIn } from '../course.ts';
+import { columnOf } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 
@@ -25,27 +25,25 @@ interface Inflow {
 export function levelOfEntering(run: DayRun, contaminant: string): Level {
   const { record, assembly } = run;
   const table = record.concentrations[contaminant]!;
-  const rates = record.concentrationSlopes?.[contaminant]?.values;
-  const rows = record.times.length;
-  const level = { values: new Float64Array(rows), slopes: new Float64Array(rows) };
-  const { names, values: levels } = table;
-  for (let row = 0, room = columnIn(table, assembly.room); row < rows; row += 1, room += names.length) {
-    level.values[row] = levels[room]!;
-    level.slopes[row] = rates?.[room] ?? 0;
-  }
-  for (const { zone, filterEfficiency, share } of inflowsFromOutdoors(run)) {
+  const rates = record.concentrationSlopes?.[contaminant];
+  const room = columnOf(table, assembly.room);
+  const roomRates = rates === undefined ? new Float64Array(room.length) : columnOf(rates, assembly.room);
+  const inflows = inflowsFromOutdoors(run);
+  if (inflows.length === 0) return { values: room, slopes: roomRates };
+  const level = { values: room.slice(), slopes: roomRates.slice() };
+  for (const { zone, filterEfficiency, share } of inflows) {
     const passes = 1 - (filterEfficiency[contaminant] ?? 0);
-    const [outside, room] = [columnIn(table, zone), columnIn(table, assembly.room)];
-    for (let row = 0, at = 0; row < rows; row += 1, at += names.length) {
-      level.values[row]! += share[row]! * (passes * levels[at + outside]! - levels[at + room]!);
-      level.slopes[row]! -= share[row]! * (rates?.[at + room] ?? 0);
+    const outside = columnOf(table, zone);
+    for (let row = 0; row < room.length; row += 1) {
+      level.values[row]! += share[row]! * (passes * outside[row]! - room[row]!);
+      level.slopes[row]! -= share[row]! * roomRates[row]!;
     }
   }
   return level;
 }
 
 function inflowsFromOutdoors(run: DayRun): readonly Inflow[] {
-  return keptWith(run.record, 'inflows from outdoors:', () => {
+  return keptWith(run, 'inflows from outdoors:', () => {
     const { record, assembly } = run;
     const inside = insideZones(run);
     const around = pathsAround(run, inside).map((path) => ({
@@ -54,13 +52,8 @@ function inflowsFromOutdoors(run: DayRun): readonly Inflow[] {
       sign: inside.has(path.from) ? -1 : 1,
     }));
     if (around.every(({ outer }) => outer === assembly.room)) return [];
-    const { flows, times } = record;
-    const enters = ({ path, sign }: (typeof around)[number]): Float64Array => {
-      const column = columnIn(flows, path.name);
-      return Float64Array.from(times, (_, row) => Math.max(sign * flows.values[row * flows.names.length + column]!, 0));
-    };
-    const all = new Float64Array(times.length);
-    const entering = around.map((way) => ({ way, flow: enters(way) }));
+    const entering = around.map((way) => ({ way, flow: inwardOnly(columnOf(record.flows, way.path.name), way.sign) }));
+    const all = new Float64Array(record.times.length);
     for (const { flow } of entering) for (let row = 0; row < all.length; row += 1) all[row]! += flow[row]!;
     return entering
       .filter(({ way: { outer }, flow }) => outer !== assembly.room && flow.some((each) => each > 0))
@@ -70,4 +63,10 @@ function inflowsFromOutdoors(run: DayRun): readonly Inflow[] {
         share: flow.map((each, row) => (all[row]! > 0 ? each / all[row]! : 0)),
       }));
   });
+}
+
+function inwardOnly(flow: Float64Array, sign: number): Float64Array {
+  const inward = new Float64Array(flow.length);
+  for (let row = 0; row < inward.length; row += 1) inward[row] = Math.max(sign * flow[row]!, 0);
+  return inward;
 }

@@ -2,7 +2,7 @@
 
 import type { AirPath } from '../../network/network.ts';
 import { insideZones } from '../air-ways.ts';
-import { columnIn, courseOf } from '../course.ts';
+import { columnOf, scaled } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { fansDraw } from '../moments.ts';
@@ -46,7 +46,7 @@ export interface Outlets {
 }
 
 export function outletsOf(run: DayRun): Outlets {
-  return keptWith(run.record, 'outlets:', () => findOutlets(run));
+  return keptWith(run, 'outlets:', () => findOutlets(run));
 }
 
 function findOutlets(run: DayRun): Outlets {
@@ -88,15 +88,14 @@ function findOutlets(run: DayRun): Outlets {
       const [on, off] = [sumOf(zone, 'leaksFansOn'), sumOf(zone, 'leaksFansOff')];
       for (let row = 0; row < leaving.length; row += 1) {
         const sum = draws[row]! > 0 ? on : off;
-        sum[row] = sum[row]! + leaving[row]!;
+        sum[row]! += leaving[row]!;
       }
     } else addTo(sumOf(zone, 'openPaths'), leaving);
   }
   for (const { name, a, b } of network.exchanges) {
     const [inner, outer] = inside.has(a) && !inside.has(b) ? [a, b] : inside.has(b) && !inside.has(a) ? [b, a] : [];
     if (inner === undefined || outer !== assembly.room) continue;
-    const { values } = courseOf(record, record.exchanges, name);
-    addTo(sumOf(inner, 'doors'), values);
+    addTo(sumOf(inner, 'doors'), columnOf(record.exchanges, name));
   }
   return {
     inside,
@@ -106,10 +105,7 @@ function findOutlets(run: DayRun): Outlets {
     }),
     cleaning,
     turned: network.recirculations.flatMap(({ name, zone, flow, efficiency, active }) => {
-      const weights = productWeights(
-        times,
-        courseOn(run, active).values.map((on) => on * flow),
-      );
+      const weights = productWeights(times, scaled(courseOn(run, active), flow).values);
       return weights === undefined ? [] : [{ name, zone, efficiency, weights }];
     }),
     within,
@@ -118,7 +114,7 @@ function findOutlets(run: DayRun): Outlets {
 }
 
 function addTo(sum: Float64Array, flow: Float64Array): void {
-  for (let row = 0; row < sum.length; row += 1) sum[row] = sum[row]! + flow[row]!;
+  for (let row = 0; row < sum.length; row += 1) sum[row]! += flow[row]!;
 }
 
 /** Flow out of the cabinet by a path, times a factor, into an array; false when none ever does. `outward` is the sign of its flow outward. */
@@ -129,16 +125,14 @@ function putLeaving(
   factor: number,
   leaving: Float64Array,
 ): boolean {
-  const { flows, counterFlows } = record;
-  let [net, counter] = [columnIn(flows, path.name), columnIn(counterFlows, path.name)];
+  const net = columnOf(record.flows, path.name);
+  // A tall opening lets air out beside a net inflow: the flow against the net one.
+  const counter = path.type === 'tall-opening' ? columnOf(record.counterFlows, path.name) : undefined;
   let any = false;
   for (let row = 0; row < leaving.length; row += 1) {
-    // A tall opening lets air out beside a net inflow: the flow against the net one.
-    const flow = factor * (Math.max(outward * flows.values[net]!, 0) + counterFlows.values[counter]!);
+    const flow = factor * (Math.max(outward * net[row]!, 0) + (counter === undefined ? 0 : counter[row]!));
     leaving[row] = flow;
     if (flow > 0) any = true;
-    net += flows.names.length;
-    counter += counterFlows.names.length;
   }
   return any;
 }

@@ -79,7 +79,7 @@ function removal(
   const volume = volumes.reduce((a, b) => a + b, 0);
   const chambers = new Set(Object.values(assembly.machines).flatMap(({ chamber }) => chamber ?? []));
   // Air from the machine's own chamber is not clean; from another bay it counts as such.
-  const entering = bayInflow(run, bay, 'not from chambers', (other) => !chambers.has(other));
+  const entering = bayInflow(run, bay, chambers);
   const through = meanOf(within(entering, start, end));
   const cleaned = network.recirculations
     .filter(({ zone }) => here.has(zone))

@@ -2,7 +2,7 @@
 
 import { formatClock } from '../../units/format.ts';
 import { levelOf } from '../air-ways.ts';
-import { causes } from '../causes.ts';
+import { type Cause, causes } from '../causes.ts';
 import { meanOf } from '../course.ts';
 import { largestMean } from '../largest-mean.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
@@ -94,7 +94,9 @@ function against(
     get remedies(): readonly Remedy[] {
       return living ? cleanerAir(cabinet, isParticulate(contaminant)) : [];
     },
-    cause: causeOf(run, contaminant, ways),
+    get cause(): Cause {
+      return causeOf(run, contaminant, ways);
+    },
     weight: WEIGHT[guideline.standing],
     better: 'lower',
     compared: living,
@@ -133,7 +135,7 @@ function releaseSteps(run: DayRun, contaminant: string, releases: readonly Relea
 }
 
 /** What lets most of it into the room. */
-function causeOf({ cabinet }: DayRun, contaminant: string, ways: Ways | undefined): string {
+function causeOf({ cabinet }: DayRun, contaminant: string, ways: Ways | undefined): Cause {
   if (ways === undefined) return causes.strongSource;
   const filtered = Object.values(cabinet.paths).some(({ parts }) =>
     parts.some(

@@ -37,8 +37,10 @@ export function stages(run: DayRun): Measure[] {
 function flowThrough(run: DayRun, id: string): Course {
   const places = run.assembly.paths[id]!;
   if (places.kind === 'path') {
-    const flow = volumeFlow(run, pathOf(run, places.name));
-    return courseFrom(run.record, (row) => Math.abs(flow.values[row]!));
+    const { times, values: flow } = volumeFlow(run, pathOf(run, places.name));
+    const values = new Float64Array(times.length);
+    for (let row = 0; row < values.length; row += 1) values[row] = Math.abs(flow[row]!);
+    return { times, values };
   }
   const [share] = fanShares(run, id);
   return courseFrom(run.record, (row) => (places.flow ?? 0) * (share?.values[row] ?? 1));

@@ -2,8 +2,8 @@
 // Air that only passes through is not counted: what leaves is reckoned above the level of the air that enters.
 
 import type { AirPath } from '../../network/network.ts';
-import { levelOf, massFlow } from '../air-ways.ts';
-import { columnIn, courseFrom, courseOf, integralOf } from '../course.ts';
+import { massFlow } from '../air-ways.ts';
+import { columnOf, integralOf } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { type ProductWeights, weighted } from '../product-weights.ts';
@@ -42,7 +42,7 @@ export function waysOf(run: DayRun, contaminant: string): Ways {
     deposited: 0,
   };
   const entering = levelOfEntering(run, contaminant);
-  const above = keptWith(run.record, 'above entering:', () => ({
+  const above = keptWith(run, 'above entering:', () => ({
     values: new Float64Array(times.length),
     slopes: new Float64Array(times.length),
   }));
@@ -86,13 +86,13 @@ function putAbove(
   entering: Level,
   { values, slopes }: Level,
 ): void {
-  const table = record.concentrations[contaminant]!;
-  const { values: levels, names } = table;
-  const rates = record.concentrationSlopes?.[contaminant]?.values;
-  for (let row = 0, inner = columnIn(table, zone); row < values.length; row += 1, inner += names.length) {
-    const above = levels[inner]! - entering.values[row]!;
+  const level = columnOf(record.concentrations[contaminant]!, zone);
+  const rates = record.concentrationSlopes?.[contaminant];
+  const rate = rates === undefined ? undefined : columnOf(rates, zone);
+  for (let row = 0; row < values.length; row += 1) {
+    const above = level[row]! - entering.values[row]!;
     values[row] = Math.max(above, 0);
-    slopes[row] = above > 0 && rates !== undefined ? rates[inner]! - entering.slopes[row]! : 0;
+    slopes[row] = above > 0 && rate !== undefined ? rate[row]! - entering.slopes[row]! : 0;
   }
 }
 
@@ -100,13 +100,12 @@ function putAbove(
 function eitherWay(run: DayRun, path: AirPath, contaminant: string, entering: Level): number {
   const { constants } = run.record.network;
   const flow = massFlow(run, path.name).values;
-  const level = (zone: string): Float64Array => levelOf(run, contaminant, zone).values;
-  const [from, to] = [level(path.from), level(path.to)];
-  const carried = courseFrom(
-    run.record,
-    (row) => Math.abs(flow[row]!) * Math.max((flow[row]! > 0 ? from : to)[row]! - entering.values[row]!, 0),
-  );
-  return integralOf(carried) / constants.referenceDensity;
+  const table = run.record.concentrations[contaminant]!;
+  const [from, to] = [columnOf(table, path.from), columnOf(table, path.to)];
+  const carried = new Float64Array(flow.length);
+  for (let row = 0; row < carried.length; row += 1)
+    carried[row] = Math.abs(flow[row]!) * Math.max((flow[row]! > 0 ? from : to)[row]! - entering.values[row]!, 0);
+  return integralOf({ times: run.record.times, values: carried }) / constants.referenceDensity;
 }
 
 /** Units that the carbon beds of a path or recirculation took up over the day; negative when they gave back. */
@@ -117,7 +116,7 @@ export function carbonCaught({ record }: DayRun, where: string, contaminant: str
       const vapour = bed.vapours.find((candidate) => candidate.contaminant === contaminant);
       const column = `${bed.name}/${contaminant}`;
       if (vapour === undefined || !record.carbonLoads.names.includes(column)) return sum;
-      const { values } = courseOf(record, record.carbonLoads, column);
+      const values = columnOf(record.carbonLoads, column);
       return sum + ((values[values.length - 1]! - values[0]!) * bed.mass) / vapour.kilogramsPerUnit;
     }, 0);
 }

@@ -1,7 +1,7 @@
 // How much air passes each bay, with fans and without.
 
 import { bayInflow, insideZones } from '../air-ways.ts';
-import { type Course, courseFrom, courseOf, integralOf, integralOfProduct } from '../course.ts';
+import { type Course, courseOf, integralOf, integralOfProduct } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { anyTurns } from '../moments.ts';
 
@@ -11,7 +11,8 @@ export function bays(run: DayRun): Measure[] {
     record,
     record.fanSpeeds.names.map((name) => courseOf(record, record.fanSpeeds, name)),
   );
-  return Object.keys(run.cabinet.bays).flatMap((bay) => airChange(run, bay, fansOn));
+  const fansOff = { times: fansOn.times, values: fansOn.values.map((on) => 1 - on) };
+  return Object.keys(run.cabinet.bays).flatMap((bay) => airChange(run, bay, fansOn, fansOff));
 }
 
 /** Mean inflow of a bay over the times at which `when` is 1, without what comes through open doors, m³/s. */
@@ -24,18 +25,16 @@ function meanInflow(
   if (!(time > 0)) return undefined;
   const meanOf = (inflow: Course): number => integralOfProduct(inflow, when) / time;
   return {
-    all: meanOf(bayInflow(run, bay, 'all', () => true)),
+    all: meanOf(bayInflow(run, bay)),
     fromOutside: () => {
-      const enclosed = insideZones(run);
-      return meanOf(bayInflow(run, bay, 'from outside', (other) => !enclosed.has(other)));
+      return meanOf(bayInflow(run, bay, insideZones(run)));
     },
     time,
   };
 }
 
-function airChange(run: DayRun, bay: string, fansOn: Course): Measure[] {
+function airChange(run: DayRun, bay: string, fansOn: Course, fansOff: Course): Measure[] {
   const volume = run.assembly.bays[bay]!.volumes.reduce((a, b) => a + b, 0);
-  const fansOff = courseFrom(run.record, (row) => 1 - fansOn.values[row]!);
   return (
     [
       ['air-change', 'air changes while a fan runs', fansOn],

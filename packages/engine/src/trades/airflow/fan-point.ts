@@ -2,8 +2,9 @@
 
 import type { AirPath, FanCurve } from '../../network/network.ts';
 import { fanShares, pathOf, pressureBetween, volumeFlow, zoneDensity } from '../air-ways.ts';
-import { type Course, courseFrom, integralOf } from '../course.ts';
+import { type Course, integralOf } from '../course.ts';
 import type { DayRun } from '../measure.ts';
+import { anyTurns } from '../moments.ts';
 
 export interface PressureUse {
   /** Part's name, or `against the bays` for the pressure difference between the path's ends. */
@@ -34,17 +35,12 @@ export function fanPoint(run: DayRun, id: string): FanPoint | undefined {
   const path = pathOf(run, run.assembly.paths[id]!.name);
   const shares = fanShares(run, id);
   if (path.type !== 'fan-path' || shares.length === 0) return undefined;
-  const on = courseFrom(run.record, (row) => (shares.some(({ values }) => values[row]! > 0) ? 1 : 0));
+  const on = anyTurns(run.record, shares);
   const timeOn = integralOf(on);
   if (!(timeOn > 0)) return undefined;
-  const meanOn = (course: Course): number =>
-    integralOf(courseFrom(run.record, (row) => course.values[row]! * on.values[row]!)) / timeOn;
+  const meanOn = ({ times, values }: Course): number =>
+    integralOf({ times, values: product(values, on.values) }) / timeOn;
   const delivers = path.fans.map(({ curve }) => freeDelivery(curve));
-  // Fans in series let through what the weakest of those that run just then delivers; one that rests does not count.
-  const freeAt = (row: number): number => {
-    const running = delivers.map((free, at) => free * shares[at]!.values[row]!).filter((free) => free > 0);
-    return running.length === 0 ? 0 : Math.min(...running);
-  };
   const flow = meanOn(volumeFlow(run, path));
   const density = meanOn(zoneDensity(run, flow >= 0 ? path.from : path.to));
   const rise = -meanOn(pressureBetween(run, path.from, path.to, path.z));
@@ -53,10 +49,29 @@ export function fanPoint(run: DayRun, id: string): FanPoint | undefined {
     flow,
     timeOn,
     speed: meanOn(shares[0]!),
-    free: meanOn(courseFrom(run.record, freeAt)),
+    free: meanOn({ times: on.times, values: weakestRunning(delivers, shares) }),
     pressure: uses.reduce((sum, { pressure }) => sum + pressure, 0),
     uses: uses.sort((a, b) => b.pressure - a.pressure),
   };
+}
+
+/** Fans in series let through what the weakest of those that run just then delivers; one that rests does not count. */
+function weakestRunning(delivers: readonly number[], shares: readonly Course[]): Float64Array {
+  const weakest = new Float64Array(shares[0]!.values.length);
+  for (const [at, deliver] of delivers.entries()) {
+    const { values } = shares[at]!;
+    for (let row = 0; row < weakest.length; row += 1) {
+      const free = deliver * values[row]!;
+      if (free > 0 && !(weakest[row]! > 0 && weakest[row]! <= free)) weakest[row] = free;
+    }
+  }
+  return weakest;
+}
+
+function product(a: Float64Array, b: Float64Array): Float64Array {
+  const values = new Float64Array(a.length);
+  for (let row = 0; row < values.length; row += 1) values[row] = a[row]! * b[row]!;
+  return values;
 }
 
 /** Δp = aQ + bQ|Q| of named parts, Σ K ρ/2A² Q|Q| of fittings. */

@@ -3,8 +3,9 @@
 import { formatClock } from '../../units/format.ts';
 import { fanShares, pathOf, volumeFlow } from '../air-ways.ts';
 import { type Cause, causes } from '../causes.ts';
-import { courseFrom, largest } from '../course.ts';
+import { largest } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
+import { anyTurns } from '../moments.ts';
 import { connectedBays, type FanPart, fansIn, intakesOf, OUTSIDE, turnsAirRound } from '../plant.ts';
 import { flapIn, largerFilter, largerInlet, noStall, strongerFan } from '../remedies.ts';
 import { ENDS, type FanPoint, fanPoint, type PressureUse } from './fan-point.ts';
@@ -199,10 +200,9 @@ function stability(run: DayRun, id: string): Measure[] {
 function backFlow(run: DayRun, id: string): Measure[] {
   const path = pathOf(run, run.assembly.paths[id]!.name);
   const shares = fanShares(run, id);
-  const flow = volumeFlow(run, path);
-  const back = largest(
-    courseFrom(run.record, (row) => (shares.some(({ values }) => values[row]! > 0) ? 0 : -flow.values[row]!)),
-  );
+  const { times, values: flow } = volumeFlow(run, path);
+  const turns = anyTurns(run.record, shares).values;
+  const back = largest({ times, values: flow.map((forth, row) => (turns[row]! > 0 ? 0 : -forth)) });
   if (!(back.value > NO_BACK_FLOW)) return [];
   const flap = run.cabinet.paths[id]!.parts.some(({ part }) => part === 'flap');
   return [

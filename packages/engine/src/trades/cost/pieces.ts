@@ -57,7 +57,7 @@ export function busyTime(prints: readonly Print[]): number {
 
 /** Electricity of the whole day, money. */
 export function electricity(run: DayRun): number {
-  return keptWith(run.record, `electricity:${JSON.stringify(run.cabinet.power.tariff)}`, () =>
+  return keptWith(run, `electricity:${JSON.stringify(run.cabinet.power.tariff)}`, () =>
     costOf(cabinetPower(run), run.cabinet.power.tariff),
   );
 }

@@ -3,7 +3,8 @@
 import { captureVelocity } from '@stillair/physics';
 import type { CabinetPath } from '../../cabinet/cabinet.ts';
 import { bayInflow, piecesOf, volumeFlow } from '../air-ways.ts';
-import { type Course, courseFrom, within } from '../course.ts';
+import { type Course, courseFrom, scaled, within } from '../course.ts';
+import { sumOf } from '../draws.ts';
 import type { DayRun } from '../measure.ts';
 import { turnsAirRound } from '../plant.ts';
 import type { Print } from '../prints.ts';
@@ -43,31 +44,30 @@ function ends(run: DayRun, print: Print, id: string, path: CabinetPath, target: 
   const into = path.to === print.machine.bay;
   const opening = openingOf(cabinet, path, cabinet.bays[print.machine.bay]!, into);
   if (opening === undefined) return [];
-  const flow = within(flowThrough(run, id), print.start, print.end);
-  const inward = scaled(flow, into ? 1 : -1);
-  const inOpening = scaled(positive(inward), 1 / opening.area);
   // Backwards through a fan or filter the air leaves by the path's first part, without aim: straight in.
   const reach = jetAtPart(opening, into ? path.blows : 'in', target);
   const distance = distanceTo(target, opening.place);
-  const suction = positive(scaled(inward, -1));
+  const { times, values: flow } = within(flowThrough(run, id), print.start, print.end);
+  const inOpening = new Float64Array(flow.length);
+  const suction = new Float64Array(flow.length);
+  for (let row = 0; row < flow.length; row += 1) {
+    const inward = into ? flow[row]! : -flow[row]!;
+    inOpening[row] = Math.max(inward, 0) * (1 / opening.area);
+    suction[row] = captureVelocity(Math.max(-inward, 0), distance, opening.area, true);
+  }
+  const jet = { times, values: inOpening };
   return [
-    { kind: 'jet', from: id, speed: scaled(inOpening, reach.share), opening: inOpening, reach },
-    {
-      kind: 'suction',
-      from: id,
-      speed: {
-        times: suction.times,
-        values: suction.values.map((q) => captureVelocity(q, distance, opening.area, true)),
-      },
-    },
+    { kind: 'jet', from: id, speed: scaled(jet, reach.share), opening: jet, reach },
+    { kind: 'suction', from: id, speed: { times, values: suction } },
   ];
 }
 
 /** m³/s through a whole path, whatever number of pieces it has. */
 function flowThrough(run: DayRun, id: string): Course {
-  const [first, ...others] = piecesOf(run, id).map((piece) => volumeFlow(run, piece));
-  if (others.length === 0) return first!;
-  return courseFrom(run.record, (row) => others.reduce((sum, { values }) => sum + values[row]!, first!.values[row]!));
+  return sumOf(
+    run,
+    piecesOf(run, id).map((piece) => volumeFlow(run, piece)),
+  );
 }
 
 /** A fan that turns the bay's air round blows where its path says. */
@@ -90,11 +90,7 @@ function through(run: DayRun, print: Print): Contribution {
   const { x, z } = cabinet.bays[bay]!;
   const [width, height, depth] = [x[1] - x[0], z[1] - z[0], cabinet.inside.depth];
   const section = Math.min(width * depth, width * height, depth * height);
-  const inflow = within(
-    bayInflow(run, bay, 'all', () => true),
-    print.start,
-    print.end,
-  );
+  const inflow = within(bayInflow(run, bay), print.start, print.end);
   return { kind: 'through', from: bay, speed: scaled(inflow, 1 / section) };
 }
 
@@ -104,16 +100,4 @@ function chamberAir(run: DayRun, print: Print): Contribution {
   const section = Math.min(size.width * size.depth, size.width * size.height, size.depth * size.height);
   const speed = courseFrom(run.record, () => (exhaustFlow + recirculation) / section);
   return { kind: 'through', from: `${print.machineId}.chamber`, speed: within(speed, print.start, print.end) };
-}
-
-function scaled({ times, values }: Course, factor: number): Course {
-  const made = new Float64Array(values.length);
-  for (let row = 0; row < values.length; row += 1) made[row] = values[row]! * factor;
-  return { times, values: made };
-}
-
-function positive({ times, values }: Course): Course {
-  const made = new Float64Array(values.length);
-  for (let row = 0; row < values.length; row += 1) made[row] = Math.max(values[row]!, 0);
-  return { times, values: made };
 }

@@ -5,7 +5,7 @@ import type { SpoolPart } from '../../cabinet/filament.ts';
 import { formatClock } from '../../units/format.ts';
 import { levelOf, temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { type Course, courseFrom, largest, meanOf } from '../course.ts';
+import { type Course, largest, meanOf } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { type Print, printsOf } from '../prints.ts';
@@ -83,16 +83,17 @@ const placeOf = ({ where }: SpoolPart): string => (where === 'outside' ? 'air of
 export function humidityOf(run: DayRun, zone: string): Course | undefined {
   const { record, cabinet } = run;
   if (record.concentrations[WATER] === undefined) return undefined;
-  return keptWith(record, `relative humidity:${zone}`, () => {
+  return keptWith(run, `relative humidity:${zone}`, () => {
     const { referenceDensity, atmosphere } = record.network.constants;
     const water = levelOf(run, WATER, zone).values;
     const warm = temperatureOf(run, zone).values;
     const given = cabinet.room.humidity;
-    return courseFrom(record, (row) =>
-      Number.isFinite(water[row]!)
+    const values = new Float64Array(water.length);
+    for (let row = 0; row < values.length; row += 1)
+      values[row] = Number.isFinite(water[row]!)
         ? vapourPressure(Math.max(water[row]!, 0) / referenceDensity, atmosphere) / saturationPressure(warm[row]!)
-        : given,
-    );
+        : given;
+    return { times: record.times, values };
   });
 }
 

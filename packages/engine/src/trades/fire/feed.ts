@@ -5,7 +5,7 @@ import type { Cabinet } from '../../cabinet/cabinet.ts';
 import { formatClock, formatQuantity } from '../../units/format.ts';
 import { massFlow, piecesOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { type Course, courseFrom, largest } from '../course.ts';
+import { type Course, largest } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { fansIn, OUTSIDE } from '../plant.ts';
 import { caution } from './limits.ts';
@@ -129,15 +129,17 @@ export function fanAir(run: DayRun, space: Space): Course {
     .flatMap((id) =>
       piecesOf(run, id).map(({ name, to }) => ({ outward: OUTSIDE.includes(to), flow: massFlow(run, name).values })),
     );
-  return courseFrom(record, (row) => {
-    let [inward, outward] = [0, 0];
-    for (const way of ways) {
+  const { times } = record;
+  const inward = new Float64Array(times.length);
+  const outward = new Float64Array(times.length);
+  for (const way of ways)
+    for (let row = 0; row < times.length; row += 1) {
       const flow = way.flow[row]!;
-      if (way.outward === flow > 0) outward += Math.abs(flow);
-      else inward += Math.abs(flow);
+      const sum = way.outward === flow > 0 ? outward : inward;
+      sum[row]! += Math.abs(flow);
     }
-    return Math.max(inward, outward);
-  });
+  for (let row = 0; row < times.length; row += 1) if (outward[row]! > inward[row]!) inward[row] = outward[row]!;
+  return { times, values: inward };
 }
 
 export function fanFires(run: DayRun): Measure[] {

@@ -17,7 +17,7 @@ export function smoke(run: DayRun): Measure[] {
 function dilution(run: DayRun): Measure[] {
   const { cabinet } = run;
   return Object.entries(cabinet.bays).flatMap(([id, bay]) => {
-    const most = largest(bayInflow(run, id, 'all', () => true));
+    const most = largest(bayInflow(run, id));
     if (!(most.value > 0)) return [];
     const volume = bayVolume(bay, cabinet.inside.depth);
     return [
@@ -54,16 +54,12 @@ function alone(run: DayRun): Measure[] {
   const prints = printsOf(run);
   if (prints.length === 0) return [];
   const people = Object.values(run.cabinet.people).flatMap(({ hours }) => hours);
-  const there = (time: number): boolean => {
-    const clock = time % DAY;
-    return people.some(
-      ([start, end]) => (clock >= start && clock < end) || (clock + DAY >= start && clock + DAY < end),
-    );
-  };
   const last = run.record.times[run.record.times.length - 1]!;
+  const printing = (time: number): boolean => prints.some((print) => print.start <= time && time < print.end);
+  const there = (clock: number): boolean => people.some((hours) => clock >= hours[0] && clock < hours[1]);
   let value = 0;
   for (let time = MINUTE / 2; time < last; time += MINUTE)
-    if (!there(time) && prints.some(({ start, end }) => start <= time && time < end)) value += MINUTE;
+    if (printing(time) && !there(time % DAY) && !there((time % DAY) + DAY)) value += MINUTE;
   return [
     {
       trade: 'fire',

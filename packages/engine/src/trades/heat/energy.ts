@@ -7,7 +7,7 @@ import { repeatDaily } from '../../network/repeat-daily.ts';
 import { formatClock } from '../../units/format.ts';
 import { fanShares, massFlow, piecesOf, temperatureOf } from '../air-ways.ts';
 import { causes } from '../causes.ts';
-import { courseFrom, courseOf, integralOf, largest, meanOf, within } from '../course.ts';
+import { courseOf, integralOf, largest, meanOf, within } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { ownLimit } from '../person-limit.ts';
 import { fansIn, OUTSIDE } from '../plant.ts';
@@ -107,8 +107,10 @@ export function energyByUser(run: DayRun): { beds: number; machines: number; fan
     const shares = fanShares(run, id);
     // Affinity laws: power follows the cube of speed.
     const each = fansIn(path).map(({ watts, speed }, at) => {
-      const share = shares[at]!;
-      return watts * integralOf(courseFrom(record, (row) => (speed * share.values[row]!) ** 3));
+      const { times, values: share } = shares[at]!;
+      const cubes = new Float64Array(share.length);
+      for (let row = 0; row < cubes.length; row += 1) cubes[row] = (speed * share[row]!) ** 3;
+      return watts * integralOf({ times, values: cubes });
     });
     return sum + each.reduce((a, b) => a + b, 0);
   }, 0);
@@ -153,21 +155,14 @@ function exhaustHeats(run: DayRun): Measure[] {
       ([id, { from, to }]) => OUTSIDE.includes(to) && !OUTSIDE.includes(from) && assembly.paths[id]?.kind === 'path',
     )
     .map(([id, { to }]) => {
-      const outer = temperatureOf(run, to);
-      const pieces = piecesOf(run, id).map(({ name, from }) => ({
-        flow: massFlow(run, name),
-        inner: temperatureOf(run, from),
-      }));
-      const heat = courseFrom(record, (row) =>
-        pieces.reduce(
-          (sum, { flow, inner }) =>
-            sum +
-            Math.max(flow.values[row]!, 0) *
-              record.network.constants.heatCapacity *
-              (inner.values[row]! - outer.values[row]!),
-          0,
-        ),
-      );
+      const outer = temperatureOf(run, to).values;
+      const { heatCapacity } = record.network.constants;
+      const heat = { times: record.times, values: new Float64Array(record.times.length) };
+      for (const { name, from } of piecesOf(run, id)) {
+        const [flow, inner] = [massFlow(run, name).values, temperatureOf(run, from).values];
+        for (let row = 0; row < flow.length; row += 1)
+          heat.values[row]! += Math.max(flow[row]!, 0) * heatCapacity * (inner[row]! - outer[row]!);
+      }
       const peak = largest(heat);
       return {
         trade: 'heat',
@@ -197,11 +192,12 @@ function exhaustHeats(run: DayRun): Measure[] {
 }
 
 function roomRise(run: DayRun): Measure {
-  const { cabinet, record, day, assembly } = run;
+  const { cabinet, day, assembly } = run;
   const { roomTemperature, length } = cabinet.days[day]!;
   const given = repeatDaily(roomTemperature ?? cabinet.room.temperature, length);
-  const room = temperatureOf(run, assembly.room);
-  const rise = courseFrom(record, (row) => room.values[row]! - courseValue(given, record.times[row]!));
+  const { times, values: room } = temperatureOf(run, assembly.room);
+  const rise = { times, values: new Float64Array(times.length) };
+  for (let row = 0; row < times.length; row += 1) rise.values[row] = room[row]! - courseValue(given, times[row]!);
   const peak = largest(rise);
   const own = ownLimit(cabinet, 'room-rise', 'at-most');
   return {

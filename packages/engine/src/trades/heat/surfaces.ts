@@ -4,7 +4,7 @@ import { dewPoint, saturationPressure, vapourPressure } from '@stillair/physics'
 import type { SurfacePlace } from '../../network/assembly.ts';
 import { formatClock } from '../../units/format.ts';
 import { causes } from '../causes.ts';
-import { columnIn, courseOf, largestInColumn } from '../course.ts';
+import { columnOf, largestInColumn } from '../course.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { dryBay, insulateFace } from '../remedies.ts';
 import { dewLimit, touchLimit } from './limits.ts';
@@ -83,27 +83,34 @@ interface DewMargin {
 function nearestToDew(run: DayRun, zone: string, surfaces: readonly SurfacePlace[]): DewMargin {
   const { record } = run;
   const { referenceDensity, atmosphere } = record.network.constants;
-  const water = courseOf(record, record.concentrations[WATER]!, zone).values;
-  const { names, values: temperatures } = record.temperatures;
-  const walls = surfaces.map(({ node }) => columnIn(record.temperatures, node));
+  const water = columnOf(record.concentrations[WATER]!, zone);
+  const walls = surfaces.map(({ node }) => columnOf(record.temperatures, node));
   const pressureAt = (row: number): number =>
     vapourPressure(Math.max(water[row]!, 1e-6) / referenceDensity, atmosphere);
-  let [worstRow, worstWall, most] = [0, 0, Number.NEGATIVE_INFINITY];
+  const coldest = lowestOf(walls);
+  let [worst, most] = [0, Number.NEGATIVE_INFINITY];
   for (let row = 0; row < water.length; row += 1) {
-    let coldest = 0;
-    const first = row * names.length;
-    for (let at = 1; at < walls.length; at += 1)
-      if (temperatures[first + walls[at]!]! < temperatures[first + walls[coldest]!]!) coldest = at;
-    const saturation = pressureAt(row) / saturationPressure(temperatures[first + walls[coldest]!]!);
-    if (saturation > most) [worstRow, worstWall, most] = [row, coldest, saturation];
+    const saturation = pressureAt(row) / saturationPressure(coldest[row]!);
+    if (saturation > most) {
+      worst = row;
+      most = saturation;
+    }
   }
-  const wall = temperatures[worstRow * names.length + walls[worstWall]!]!;
+  const wall = coldest[worst]!;
   return {
-    surface: surfaces[worstWall]!,
-    time: record.times[worstRow]!,
+    surface: surfaces[walls.findIndex((temperatures) => temperatures[worst] === wall)]!,
+    time: record.times[worst]!,
     wall,
-    margin: wall - dewPoint(pressureAt(worstRow)),
+    margin: wall - dewPoint(pressureAt(worst)),
   };
+}
+
+/** The lowest of several columns, row by row. */
+function lowestOf([first, ...others]: readonly Float64Array[]): Float64Array {
+  const lowest = first!.slice();
+  for (const column of others)
+    for (let row = 0; row < lowest.length; row += 1) if (column[row]! < lowest[row]!) lowest[row] = column[row]!;
+  return lowest;
 }
 
 /** The hottest surface that a hand in the room can touch. */

@@ -25,7 +25,7 @@ export function heatUps(run: DayRun): HeatUp[] {
     if (seen.has(machine) || !record.bedPowers.names.includes(machine)) return [];
     seen.add(machine);
     const heat = within(courseOf(record, record.bedPowers, machine), start, end);
-    const warm = heat.times.findIndex((_, row) => heat.values[row]! < WARM * bed.powerMax);
+    const warm = heat.values.findIndex((watts) => watts < WARM * bed.powerMax);
     const seconds = warm < 0 ? end - start : heat.times[warm]! - start;
     const draw = within(powerOf(run, machine), start, end);
     const after = start + seconds < end ? meanOf(within(draw, start + seconds, end)) : 0;

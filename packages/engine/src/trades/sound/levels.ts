@@ -1,9 +1,11 @@
 // The level at a person's place over the day, from what runs when.
 
 import { fanShares } from '../air-ways.ts';
+import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { fansIn } from '../plant.ts';
 import { type Heard, heardBy } from './places.ts';
+import type { Source } from './sources.ts';
 
 /** Sound power of a fan goes with this power of its speed: 50 lg n. */
 const SPEED_POWER = 5;
@@ -20,61 +22,66 @@ export interface Stretch {
 
 export type Window = readonly [start: number, end: number];
 
-/** Share of each source's full power in the stretch that ends with a row. */
-export function sharesAt(run: DayRun, heard: readonly Heard[]): (row: number) => number[] {
-  const { times } = run.record;
-  const jobs = Object.values(run.cabinet.days[run.day]!.jobs);
-  const courses = heard.map(({ source }) => {
-    if (source.kind === 'machine') {
-      const mine = jobs.filter(({ machine }) => machine === source.id);
-      return (row: number): number => {
-        const middle = (times[row - 1]! + times[row]!) / 2;
-        return mine.some(({ start, duration }) => middle >= start && middle < start + duration) ? 1 : source.idle;
-      };
-    }
-    const { values } = fanShares(run, source.id)[source.index]!;
-    const speed = fansIn(run.cabinet.paths[source.id]!)[source.index]!.speed ** SPEED_POWER;
-    return (row: number): number =>
-      (speed * (Math.max(values[row - 1]!, 0) ** SPEED_POWER + Math.max(values[row]!, 0) ** SPEED_POWER)) / 2;
-  });
-  return (row) => courses.map((share) => share(row));
+/** Share of each source's full power, in the stretch that ends with a row. */
+export function sharesOf(run: DayRun, heard: readonly Heard[]): Float64Array[] {
+  return heard.map(({ source }) => (source.kind === 'machine' ? machineShares(run, source) : fanSharesOf(run, source)));
 }
 
-const stretches = new WeakMap<DayRun['record'], Map<string, readonly Stretch[]>>();
+function machineShares(run: DayRun, { id, idle }: Source): Float64Array {
+  const { times } = run.record;
+  const shares = new Float64Array(times.length).fill(idle);
+  for (const { machine, start, duration } of Object.values(run.cabinet.days[run.day]!.jobs)) {
+    if (machine !== id) continue;
+    for (let row = 1; row < shares.length; row += 1) {
+      const middle = (times[row - 1]! + times[row]!) / 2;
+      if (middle >= start && middle < start + duration) shares[row] = 1;
+    }
+  }
+  return shares;
+}
+
+function fanSharesOf(run: DayRun, { id, index }: Source): Float64Array {
+  const { values } = fanShares(run, id)[index]!;
+  const speed = fansIn(run.cabinet.paths[id]!)[index]!.speed ** SPEED_POWER;
+  const shares = new Float64Array(values.length);
+  for (let row = 1; row < shares.length; row += 1)
+    shares[row] =
+      (speed * (Math.max(values[row - 1]!, 0) ** SPEED_POWER + Math.max(values[row]!, 0) ** SPEED_POWER)) / 2;
+  return shares;
+}
 
 export function stretchesOf(run: DayRun, person: string): readonly Stretch[] {
-  const known = stretches.get(run.record) ?? new Map<string, readonly Stretch[]>();
-  stretches.set(run.record, known);
-  const before = known.get(person);
-  if (before !== undefined) return before;
-  const heard = heardBy(run.cabinet, person);
-  const shares = sharesAt(run, heard);
-  const { times } = run.record;
-  const made: Stretch[] = [];
-  for (let row = 1; row < times.length; row += 1) {
-    const length = times[row]! - times[row - 1]!;
-    if (!(length > 0)) continue;
-    let power = 0;
-    for (const [at, share] of shares(row).entries()) power += share * heard[at]!.power;
-    made.push({ start: times[row - 1]!, length, power });
-  }
-  known.set(person, made);
-  return made;
+  return keptWith(run, `stretches of sound:${person}`, () => {
+    const { times } = run.record;
+    const heard = heardBy(run.cabinet, person);
+    const powers = new Float64Array(times.length);
+    for (const [at, shares] of sharesOf(run, heard).entries()) {
+      const { power } = heard[at]!;
+      for (let row = 1; row < powers.length; row += 1) powers[row]! += shares[row]! * power;
+    }
+    const made: Stretch[] = [];
+    for (let row = 1; row < times.length; row += 1) {
+      const start = times[row - 1]!;
+      const length = times[row]! - start;
+      if (length > 0) made.push({ start, length, power: powers[row]! });
+    }
+    return made;
+  });
 }
 
 /** The parts of the stretches that lie in some hours of the day; an end may lie beyond midnight. */
 export function inHours(all: readonly Stretch[], hours: readonly Window[]): Stretch[] {
-  return all.flatMap((stretch) => {
+  const pieces: Stretch[] = [];
+  for (const stretch of all) {
     const days = Math.ceil((stretch.start + stretch.length) / DAY);
-    const pieces: Stretch[] = [];
     for (let day = -1; day <= days; day += 1)
-      for (const [from, to] of hours) {
-        const start = Math.max(stretch.start, from + day * DAY);
-        const end = Math.min(stretch.start + stretch.length, to + day * DAY);
-        if (end - start > 1e-9) pieces.push({ ...stretch, start, length: end - start });
+      for (const window of hours) {
+        const start = Math.max(stretch.start, window[0] + day * DAY);
+        const end = Math.min(stretch.start + stretch.length, window[1] + day * DAY);
+        if (end - start > 1e-9) pieces.push({ start, length: end - start, power: stretch.power });
       }
-    return pieces;
-  });
+  }
+  return pieces;
 }
 
 /** Equivalent level: the mean of the powers, dB(A). */
@@ -99,7 +106,7 @@ export function sharesIn(run: DayRun, heard: readonly Heard[], { start, length }
   const middle = start + length / 2;
   let row = 1;
   while (row < times.length - 1 && times[row]! < middle) row += 1;
-  return sharesAt(run, heard)(row);
+  return sharesOf(run, heard).map((shares) => shares[row]!);
 }
 
 export const levelOf = (power: number): number => 10 * Math.log10(power);
