@@ -1,6 +1,7 @@
 // Which piece of board, door or partition each bay sees: rectangles cut from the bays' ranges. Pure geometry, metres.
 
 import type { Bay, Cabinet, FaceName } from './cabinet.ts';
+import { restingOnParts } from './resting-on-parts.ts';
 
 /** Boards thinner than this may stand between two bays that count as neighbours, m. */
 const THICKEST_BOARD = 0.08;
@@ -18,9 +19,9 @@ export interface Piece {
 }
 
 /** Every bay's inside surface in pieces; areas of a bay's pieces add up to its whole box. */
-export function piecesOf(cabinet: Pick<Cabinet, 'bays' | 'inside'>): readonly Piece[] {
-  return Object.keys(cabinet.bays).flatMap((id) => bayPieces(id, cabinet));
-}
+export const piecesOf: (cabinet: Pick<Cabinet, 'bays' | 'inside'>) => readonly Piece[] = restingOnParts((cabinet) =>
+  Object.keys(cabinet.bays).flatMap((id) => bayPieces(id, cabinet)),
+);
 
 /** Air space of a bay, m³. */
 export function bayVolume(bay: Bay, depth: number): number {

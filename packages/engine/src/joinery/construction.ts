@@ -2,6 +2,7 @@
 
 import type { Cabinet, FaceName } from '../cabinet/cabinet.ts';
 import { measuredName } from '../cabinet/joinery.ts';
+import { restingOnParts } from '../cabinet/resting-on-parts.ts';
 import { airHoles } from './air-holes.ts';
 import type { BoardPart, Cut, Strip } from './board-part.ts';
 import { carcassBoards, isWood, type Unmarked } from './carcass-boards.ts';
@@ -22,16 +23,24 @@ export interface Construction {
 /** Battens across a hollow are no further apart than this, m; common practice. */
 const BATTENS = 0.4;
 
-const known = new WeakMap<Cabinet, Construction>();
-
 /** Several papers ask for the same. */
-export function constructionOf(cabinet: Cabinet): Construction {
-  const made = known.get(cabinet) ?? construct(cabinet);
-  known.set(cabinet, made);
-  return made;
-}
+export const constructionOf: (cabinet: Cabinet) => Construction = restingOnParts((cabinet) => {
+  const { boards, cuts, strips, problems, assumes } = unpierced(cabinet);
+  const air = airHoles(cabinet, boards);
+  return {
+    boards: boards.map((board, at) => ({
+      ...board,
+      mark: String(at + 1),
+      cuts: [...board.cuts, ...(cuts.get(at) ?? []), ...(air.cuts.get(at) ?? [])],
+    })),
+    strips,
+    problems: [...problems, ...air.problems],
+    assumes: [...assumes, ...air.assumes],
+  };
+});
 
-function construct(cabinet: Cabinet): Construction {
+/** Everything but the holes of air paths. */
+const unpierced = restingOnParts((cabinet: Cabinet) => {
   const leaves = Object.keys(cabinet.doors).map((id) => [id, leafBoards(cabinet, id)] as const);
   const standing = [
     ...carcassBoards(cabinet),
@@ -56,24 +65,9 @@ function construct(cabinet: Cabinet): Construction {
     if (leaf.missing !== undefined) problems.push(leaf.missing);
   }
   for (const [at, board] of held.entries()) add(at, doorOpenings(cabinet, board));
-
   const boards: readonly Unmarked[] = [...held, ...leaves.flatMap(([, leaf]) => leaf.boards)];
-  const air = airHoles(cabinet, boards);
-  for (const [at, more] of air.cuts) add(at, more);
-  problems.push(...air.problems);
-  strips.push(...frontRing(cabinet));
-
-  return {
-    boards: boards.map((board, at) => ({
-      ...board,
-      mark: String(at + 1),
-      cuts: [...board.cuts, ...(cuts.get(at) ?? [])],
-    })),
-    strips,
-    problems,
-    assumes: [...assumesOf(cabinet, leaves), ...air.assumes],
-  };
-}
+  return { boards, cuts, strips: [...strips, ...frontRing(cabinet)], problems, assumes: assumesOf(cabinet, leaves) };
+});
 
 /** How far leaves that lie in an opening over both bays reach into them, from the front and from the back. */
 function behindLeaves(

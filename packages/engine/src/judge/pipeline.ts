@@ -1,6 +1,7 @@
 // From a cabinet to the measures of all its days: assemble, simulate, ask every trade.
 
 import type { Cabinet } from '../cabinet/cabinet.ts';
+import { restingOnParts } from '../cabinet/resting-on-parts.ts';
 import type { DayRecord } from '../day/record.ts';
 import { simulateDay } from '../day/simulate-day.ts';
 import { assemble } from '../network/assemble.ts';
@@ -58,7 +59,10 @@ function runDayFrom(keep: (records: Map<string, DayRecord>, key: string, record:
 /** Records take a megabyte each. */
 const KEPT_RECORDS = 12;
 
-export function findingId({ trade, quantity, part }: Measure, day: string): string {
+export function findingId(
+  { trade, quantity, part }: Pick<Measure, 'trade' | 'quantity' | 'part'>,
+  day: string,
+): string {
   return `${trade}/${quantity}/${part}/${day}`;
 }
 
@@ -118,9 +122,10 @@ export function numbersOfDays(
   trades: readonly Trade[] = allTrades,
   run: RunDay = runDay,
   days: readonly string[] = Object.keys(cabinet.days),
+  standing: AskStanding = (asked) => ofCabinet(asked, trades),
 ): Numbers {
   const numbers = { values: {}, limits: {}, unknown: [] };
-  addNumbers(numbers, ofCabinet(cabinet, trades), STANDING);
+  addNumbers(numbers, standing(cabinet), STANDING);
   for (const day of days) addNumbers(numbers, ofDay(run(cabinet, day), trades), day);
   return numbers;
 }
@@ -131,6 +136,33 @@ export function numbersOfDay(run: DayRun, trades: readonly Trade[] = allTrades):
   return numbers;
 }
 
+/** What a verdict needs of a measure. */
+export type Told = Pick<Measure, 'trade' | 'quantity' | 'part' | 'value' | 'limit' | 'unit' | 'logarithmic' | 'weight'>;
+
+/** Asks what no day changes. */
+export type AskStanding = (cabinet: Cabinet) => readonly Told[];
+
+/** The same for cabinets of which most are alike: what rests on parts that they share is not worked out again. */
+export function standingOfMany(trades: readonly Trade[] = allTrades): AskStanding {
+  const questions = trades
+    .flatMap(({ standing }) => (standing === undefined ? [] : (standing.questions ?? [standing])))
+    .map((question) => restingOnParts((cabinet: Cabinet) => question(cabinet).map(told)));
+  return (cabinet) => questions.flatMap((question) => question(cabinet));
+}
+
+function told({ trade, quantity, part, value, limit, unit, logarithmic, weight }: Measure): Told {
+  return {
+    trade,
+    quantity,
+    part,
+    unit,
+    weight,
+    ...(value === undefined ? {} : { value }),
+    ...(limit === undefined ? {} : { limit }),
+    ...(logarithmic === undefined ? {} : { logarithmic }),
+  };
+}
+
 /** Numbers while they are gathered. */
 export interface GatheredNumbers extends Numbers {
   readonly values: Record<string, number>;
@@ -138,11 +170,7 @@ export interface GatheredNumbers extends Numbers {
   readonly unknown: string[];
 }
 
-export function addNumbers(
-  { values, limits, unknown }: GatheredNumbers,
-  measures: readonly Measure[],
-  day: string,
-): void {
+export function addNumbers({ values, limits, unknown }: GatheredNumbers, measures: readonly Told[], day: string): void {
   for (const measure of measures) {
     const id = findingId(measure, day);
     if (measure.value === undefined) unknown.push(id);

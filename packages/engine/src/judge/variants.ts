@@ -4,8 +4,9 @@
 import type { Cabinet, Edit } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import { setInputs } from '../cabinet/set-input.ts';
+import { sharingParts } from '../cabinet/sharing-parts.ts';
 import type { Trade } from '../trades/measure.ts';
-import { type Numbers, numbersOfDays, runDay, runDayOnce } from './pipeline.ts';
+import { type Numbers, numbersOfDays, runDay, runDayOnce, standingOfMany } from './pipeline.ts';
 
 /** A cabinet file's name and text. */
 export interface CabinetSource {
@@ -57,12 +58,16 @@ export type Evaluate = (variants: readonly Variant[], hooks: BatchHooks) => Prom
 export function variantRunner(source: CabinetSource, trades?: readonly Trade[]): (variant: Variant) => Outcome {
   const read = new Map<string, Cabinet | string>();
   const once = runDayOnce();
+  const shared = sharingParts();
+  const standing = standingOfMany(trades);
   const cabinetOf = (edits: readonly Edit[]): Cabinet | string => {
     const key = JSON.stringify(edits);
     const known = read.get(key);
     if (known !== undefined) return known;
     const answer = readCabinet(source.file, source.text, edits);
-    const cabinet = answer.ok ? answer.cabinet : (answer.complaints[0]?.what ?? 'the edited file cannot be read');
+    const cabinet = answer.ok
+      ? shared(answer.cabinet)
+      : (answer.complaints[0]?.what ?? 'the edited file cannot be read');
     read.set(key, cabinet);
     return cabinet;
   };
@@ -72,7 +77,7 @@ export function variantRunner(source: CabinetSource, trades?: readonly Trade[]):
     try {
       const cabinet = setInputs(base, inputs);
       // Inputs are sampled all together: no two of those days are alike.
-      return numbersOfDays(cabinet, trades, Object.keys(inputs).length === 0 ? once : runDay, days);
+      return numbersOfDays(cabinet, trades, Object.keys(inputs).length === 0 ? once : runDay, days, standing);
     } catch (error) {
       // Far samples of several inputs together may make a network that no day can be run on; that is an answer, not an end.
       return { values: {}, limits: {}, unknown: [], fault: error instanceof Error ? error.message : String(error) };

@@ -4,14 +4,15 @@
 import type { Cabinet } from '../cabinet/cabinet.ts';
 import { readCabinet } from '../cabinet/read-cabinet.ts';
 import { setInputs } from '../cabinet/set-input.ts';
+import { sharingParts } from '../cabinet/sharing-parts.ts';
 import {
   addNumbers,
+  askDay,
   type GatheredNumbers,
-  measureDay,
-  measureStanding,
   type RunDay,
   runDay,
   runDayOnce,
+  standingOfMany,
 } from '../judge/pipeline.ts';
 import { type BatchHooks, type CabinetSource, inTurn, type Outcome, type Variant } from '../judge/variants.ts';
 import { STANDING, type Trade } from '../trades/measure.ts';
@@ -46,6 +47,8 @@ export const faultTrades = (trades: readonly Trade[] = allTrades): readonly Trad
 export function faultRunner(source: CabinetSource, trades?: readonly Trade[]): (task: FaultTask) => FaultOutcome {
   const asked = faultTrades(trades);
   const once = runDayOnce();
+  const shared = sharingParts();
+  const standing = standingOfMany(asked);
   return ({ edits, otherwise, inputs, days }) => {
     const empty: FaultOutcome = { values: {}, limits: {}, unknown: [], passed: {}, worst: {}, trips: {} };
     const base = cabinetOf(source, edits, otherwise);
@@ -53,7 +56,7 @@ export function faultRunner(source: CabinetSource, trades?: readonly Trade[]): (
     try {
       // Sampled days are all unlike: only faults may leave a network as it was.
       const runOf = Object.keys(inputs).length === 0 ? once : runDay;
-      return measured(runOf, setInputs(base, inputs));
+      return measured(runOf, setInputs(shared(base), inputs));
     } catch (error) {
       return { ...empty, fault: error instanceof Error ? error.message : String(error) };
     }
@@ -62,11 +65,11 @@ export function faultRunner(source: CabinetSource, trades?: readonly Trade[]): (
       const passed: Record<string, number> = {};
       const worst: Record<string, number> = {};
       const trips: Record<string, readonly Trip[]> = {};
-      addNumbers(numbers, [...measureStanding(cabinet, asked).values()], STANDING);
+      addNumbers(numbers, standing(cabinet), STANDING);
       for (const day of days) {
         const run = runOf(cabinet, day);
         trips[day] = tripsOn(run);
-        const measures = measureDay(run, asked);
+        const measures = askDay(run, asked);
         addNumbers(numbers, [...measures.values()], day);
         for (const [id, measure] of measures) {
           const first = firstPassed(run, measure);

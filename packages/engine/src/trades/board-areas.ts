@@ -10,13 +10,9 @@ export interface BoardArea {
   readonly area: number;
 }
 
-const known = new WeakMap<Cabinet['bays'], readonly Piece[]>();
-
 export function boardAreas(cabinet: Cabinet): readonly BoardArea[] {
-  const { faces, doors, partitions, bays } = cabinet;
-  // Bays stay the same object while other inputs vary.
-  const pieces = known.get(bays) ?? piecesOf(cabinet);
-  known.set(bays, pieces);
+  const { faces, doors, partitions } = cabinet;
+  const pieces = piecesOf(cabinet);
   const areaOf = (is: (piece: Piece) => boolean): number =>
     pieces.reduce((sum, piece) => (is(piece) ? sum + piece.area : sum), 0);
   const covers = ({ face, bay }: Piece): boolean =>

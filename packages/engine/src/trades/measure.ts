@@ -88,9 +88,19 @@ export interface DayTrade extends TradeName {
   measure(run: DayRun): readonly Measure[];
 }
 
+/** One thing that is asked of a cabinet, whatever the day. */
+export type StandingQuestion = (cabinet: Cabinet) => readonly Measure[];
+
 /** A trade asked what the cabinet is, whatever the day: once a cabinet. */
 export interface StandingTrade extends TradeName {
-  standing(cabinet: Cabinet): readonly Measure[];
+  readonly standing: StandingQuestion & {
+    /** What is asked one by one: a change of the cabinet moves the answers of few. */
+    readonly questions?: readonly StandingQuestion[];
+  };
+}
+
+export function asks(...questions: readonly StandingQuestion[]): StandingTrade['standing'] {
+  return Object.assign((cabinet: Cabinet) => questions.flatMap((question) => question(cabinet)), { questions });
 }
 
 /** A trade: everything one tradesperson is asked, of either kind or of both. */

@@ -92,8 +92,8 @@ function allFor(cabinet: Cabinet): Remedy[] {
       insulateFace(cabinet, part),
     ),
     ...quieterFan(cabinet),
-    ...cleanerAir(cabinet, true),
-    ...cleanerAir(cabinet, false),
+    ...cleanerAir(cabinet, 'particles'),
+    ...cleanerAir(cabinet, 'vapours'),
   ];
 }
 
@@ -178,7 +178,7 @@ days: { usual: { jobs: { one: { material: PC, start: 9:00, for: 2 h } } } }
   });
 
   it('exact: outdoors is where the exhaust then ends', () => {
-    const remedy = cleanerAir(cabinet, true).find(({ says }) => says.includes('outdoors'))!;
+    const remedy = cleanerAir(cabinet, 'particles').find(({ says }) => says.includes('outdoors'))!;
     expect(edited(SHORT, remedy).paths['exhaust']!.to).toBe('outdoors');
   });
 

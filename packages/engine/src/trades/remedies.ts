@@ -1,6 +1,7 @@
 // Changes that trades propose, by what is to be reached. The judge tries each; here nobody knows whether it helps.
 
 import type { Cabinet, Control } from '../cabinet/cabinet.ts';
+import { restingOnParts } from '../cabinet/resting-on-parts.ts';
 import type { Remedy } from './measure.ts';
 import { connectedBays, exhaustsOf, type FanPart, fansIn, hasFilter, intakesOf, machinesIn, OUTSIDE } from './plant.ts';
 import {
@@ -183,18 +184,11 @@ export function quieterFansOf(cabinet: Cabinet, id: string): Remedy[] {
   });
 }
 
-/** Already found for a cabinet: every contaminant asks for one of the same two lists. */
-const cleaner = new WeakMap<Cabinet, { particles?: Remedy[]; vapours?: Remedy[] }>();
+/** Ways to keep what prints give off out of the room: every contaminant asks for one of the same two lists. */
+export const cleanerAir: (cabinet: Cabinet, of: 'particles' | 'vapours') => Remedy[] = restingOnParts(waysToCleanerAir);
 
-/** Ways to keep what prints give off out of the room. */
-export function cleanerAir(cabinet: Cabinet, particles: boolean): Remedy[] {
-  const known = cleaner.get(cabinet) ?? {};
-  cleaner.set(cabinet, known);
-  known[particles ? 'particles' : 'vapours'] ??= waysToCleanerAir(cabinet, particles);
-  return known[particles ? 'particles' : 'vapours']!;
-}
-
-function waysToCleanerAir(cabinet: Cabinet, particles: boolean): Remedy[] {
+function waysToCleanerAir(cabinet: Cabinet, of: 'particles' | 'vapours'): Remedy[] {
+  const particles = of === 'particles';
   const exhausts = exhaustsOf(cabinet).filter((id) => cabinet.paths[id]!.to === 'room');
   const [group, family, words] = particles
     ? (['filter', 'pleated H13', 'a particle filter'] as const)

@@ -1,6 +1,7 @@
 // Where machines stand in their bay: where the file says, else side by side with equal room on all sides.
 
 import type { Cabinet } from '../cabinet/cabinet.ts';
+import { restingOnParts } from '../cabinet/resting-on-parts.ts';
 import { machineParts, movedTo, type Part, reachOf, type Side } from './machine-solids.ts';
 import { machinesIn } from './plant.ts';
 
@@ -56,16 +57,9 @@ export function spareOf(cabinet: Cabinet, part: Part, side: Side, gap: number): 
   return gap - airOf(cabinet, part, side);
 }
 
-const known = new WeakMap<Cabinet, Map<string, readonly StandingMachine[]>>();
-
 /** Several questions are asked of the same machines of one cabinet. */
-export function standingIn(cabinet: Cabinet, bay: string): readonly StandingMachine[] {
-  const bays = known.get(cabinet) ?? new Map<string, readonly StandingMachine[]>();
-  known.set(cabinet, bays);
-  const machines = bays.get(bay) ?? machinesStanding(cabinet, bay);
-  bays.set(bay, machines);
-  return machines;
-}
+export const standingIn: (cabinet: Cabinet, bay: string) => readonly StandingMachine[] =
+  restingOnParts(machinesStanding);
 
 function machinesStanding(cabinet: Cabinet, bay: string): readonly StandingMachine[] {
   const ids = machinesIn(cabinet, bay);

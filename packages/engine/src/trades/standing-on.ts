@@ -10,6 +10,7 @@ import {
   simpleBeam,
 } from '@stillair/physics';
 import type { Build, Cabinet, Machine } from '../cabinet/cabinet.ts';
+import { restingOnParts } from '../cabinet/resting-on-parts.ts';
 import type { BoardStrength, ShelfHold } from '../cabinet/structure.ts';
 
 /** A level board that carries. */
@@ -33,16 +34,8 @@ export interface Carrier {
 const BOARD = 0.08;
 const HAIR = 1e-6;
 
-const known = new WeakMap<Cabinet, readonly Carrier[]>();
-
-/** Every level board, from the bottom up. Kept with the cabinet: every machine asks for it. */
-export function carriers(cabinet: Cabinet): readonly Carrier[] {
-  const before = known.get(cabinet);
-  if (before !== undefined) return before;
-  const all = findCarriers(cabinet);
-  known.set(cabinet, all);
-  return all;
-}
+/** Every level board, from the bottom up: every machine asks for it. */
+export const carriers: (cabinet: Cabinet) => readonly Carrier[] = restingOnParts(findCarriers);
 
 function findCarriers(cabinet: Cabinet): readonly Carrier[] {
   const { bays, inside, partitions, structure } = cabinet;

@@ -4,10 +4,11 @@
 import type { Cabinet, Edit } from '../../cabinet/cabinet.ts';
 import { readCabinet } from '../../cabinet/read-cabinet.ts';
 import { setInputs } from '../../cabinet/set-input.ts';
+import { sharingParts } from '../../cabinet/sharing-parts.ts';
 import { keeps } from '../../judge/bands.ts';
-import { findingId, type RunDay, runDay, runDayKept } from '../../judge/pipeline.ts';
+import { findingId, type RunDay, runDay, runDayKept, standingOfMany, type Told } from '../../judge/pipeline.ts';
 import { type BatchHooks, type CabinetSource, inTurn } from '../../judge/variants.ts';
-import { type Limit, type Measure, STANDING, type Trade } from '../../trades/measure.ts';
+import { type Limit, STANDING, type Trade } from '../../trades/measure.ts';
 import { trades as allTrades } from '../../trades/trades.ts';
 import { priceDifference } from '../price-difference.ts';
 
@@ -67,7 +68,7 @@ interface Gathered {
   readonly numbers: Record<string, number>;
 }
 
-function gather({ broken, unknown, numbers }: Gathered, measures: readonly Measure[], day: string): void {
+function gather({ broken, unknown, numbers }: Gathered, measures: readonly Told[], day: string): void {
   for (const measure of measures) {
     const { value, limit, unit, logarithmic = false, weight } = measure;
     const id = findingId(measure, day);
@@ -89,6 +90,8 @@ export function searchRunner(
   trades: readonly Trade[] = allTrades,
 ): (task: SearchTask) => SearchOutcome {
   const kept = runDayKept();
+  const shared = sharingParts();
+  const standing = standingOfMany(trades);
   let base: Cabinet | undefined;
   return ({ edits, inputs, givenUp }) => {
     const nothing = { broken: {}, unknown: [], numbers: {} };
@@ -97,7 +100,7 @@ export function searchRunner(
     base ??= baseOf(file, text);
     try {
       const sampled = Object.keys(inputs).length > 0;
-      return measured(setInputs(answer.cabinet, inputs), sampled ? runDay : kept, givenUp);
+      return measured(setInputs(shared(answer.cabinet), inputs), sampled ? runDay : kept, givenUp);
     } catch (error) {
       return { ...nothing, fault: error instanceof Error ? error.message : String(error) };
     }
@@ -109,11 +112,7 @@ export function searchRunner(
       givenUp !== undefined && Object.keys(gathered.broken).some((id) => !givenUp.includes(id));
     const bought = base === undefined ? undefined : priceDifference(base, cabinet);
     const price = bought === undefined || bought.unknown.length > 0 ? {} : { price: (bought.low + bought.high) / 2 };
-    gather(
-      gathered,
-      trades.flatMap((trade) => trade.standing?.(cabinet) ?? []),
-      STANDING,
-    );
+    gather(gathered, standing(cabinet), STANDING);
     for (const day of Object.keys(cabinet.days)) {
       if (breaks()) return { ...gathered, ...price, abandoned: true };
       const of = run(cabinet, day);

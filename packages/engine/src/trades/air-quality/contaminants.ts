@@ -21,5 +21,9 @@ export function concentrationUnit(name: string): 'particle-concentration' | 'mas
 }
 
 export function isParticulate(name: string): boolean {
-  return ['particles', 'pm25'].includes(contaminantKey(name));
+  return familyOf(name) === 'particles';
+}
+
+export function familyOf(name: string): 'particles' | 'vapours' {
+  return ['particles', 'pm25'].includes(contaminantKey(name)) ? 'particles' : 'vapours';
 }

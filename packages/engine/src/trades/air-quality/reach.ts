@@ -6,7 +6,7 @@ import { hasFilter } from '../plant.ts';
 import { printsOf } from '../prints.ts';
 import { weightedColumn, windowWeights } from '../product-weights.ts';
 import { cleanerAir } from '../remedies.ts';
-import { concentrationUnit, contaminantKey, contaminantWords, isParticulate } from './contaminants.ts';
+import { concentrationUnit, contaminantKey, contaminantWords, familyOf } from './contaminants.ts';
 import { emittedOf, type Release } from './emitted.ts';
 import { intoRoom, type Ways } from './ways.ts';
 
@@ -43,7 +43,7 @@ export function reach(run: DayRun, releases: readonly Release[], ways: ReadonlyM
         ];
       },
       get remedies(): readonly Remedy[] {
-        return cleanerAir(run.cabinet, isParticulate(contaminant));
+        return cleanerAir(run.cabinet, familyOf(contaminant));
       },
       cause: causes.leaksOut,
       weight: 0.3,

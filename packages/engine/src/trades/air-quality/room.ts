@@ -8,7 +8,7 @@ import { largestMean } from '../largest-mean.ts';
 import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { limitFor } from '../person-limit.ts';
 import { cleanerAir } from '../remedies.ts';
-import { concentrationUnit, contaminantKey, contaminantWords, isParticulate } from './contaminants.ts';
+import { concentrationUnit, contaminantKey, contaminantWords, familyOf, isParticulate } from './contaminants.ts';
 import { emittedOf, type Release } from './emitted.ts';
 import { type Guideline, guidelines, limitOf } from './limits.ts';
 import { intoRoom, type Ways } from './ways.ts';
@@ -92,7 +92,7 @@ function against(
       return steps();
     },
     get remedies(): readonly Remedy[] {
-      return living ? cleanerAir(cabinet, isParticulate(contaminant)) : [];
+      return living ? cleanerAir(cabinet, familyOf(contaminant)) : [];
     },
     get cause(): Cause {
       return causeOf(run, contaminant, ways);

@@ -1,6 +1,6 @@
 // The cost trade: what the cabinet costs to make, to run, and what a part out of it costs. It claims no pay-back.
 
-import type { DayTrade, StandingTrade } from '../measure.ts';
+import { asks, type DayTrade, type StandingTrade } from '../measure.ts';
 import { bill } from './bill.ts';
 import { carcasses } from './carcasses.ts';
 import { running } from './running.ts';
@@ -8,6 +8,6 @@ import { running } from './running.ts';
 export const cost: StandingTrade & DayTrade = {
   id: 'cost',
   title: 'Cost',
-  standing: (cabinet) => [...bill(cabinet), ...carcasses(cabinet)],
+  standing: asks(bill, carcasses),
   measure: (run) => running(run),
 };

@@ -1,6 +1,6 @@
 // The filament trade: does it run freely from spool to nozzle, does the spool stay cool and dry, does it last?
 
-import type { Trade } from '../measure.ts';
+import { asks, type Trade } from '../measure.ts';
 import { air } from './air.ts';
 import { pull } from './pull.ts';
 import { shape } from './shape.ts';
@@ -8,6 +8,6 @@ import { shape } from './shape.ts';
 export const filament: Trade = {
   id: 'filament',
   title: 'Filament',
-  standing: (cabinet) => [...pull(cabinet), ...shape(cabinet)],
+  standing: asks(pull, shape),
   measure: air,
 };

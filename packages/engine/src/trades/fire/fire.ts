@@ -1,6 +1,6 @@
 // The fire trade: what burns, what feeds it, who notices, what cuts it off. It never says that a fire would be harmless.
 
-import type { DayTrade, StandingTrade } from '../measure.ts';
+import { asks, type DayTrade, type StandingTrade } from '../measure.ts';
 import { chain } from './chain.ts';
 import { detectors, heatDetectorsOn } from './detectors.ts';
 import { extinguisher } from './extinguisher.ts';
@@ -12,13 +12,6 @@ import { smoke } from './smoke.ts';
 export const fire: StandingTrade & DayTrade = {
   id: 'fire',
   title: 'Fire',
-  standing: (cabinet) => [
-    ...chain(cabinet),
-    ...detectors(cabinet),
-    ...fuel(cabinet),
-    ...ventFires(cabinet),
-    ...doorFires(cabinet),
-    ...extinguisher(cabinet),
-  ],
+  standing: asks(chain, detectors, fuel, ventFires, doorFires, extinguisher),
   measure: (run) => [...fanFires(run), ...heatDetectorsOn(run), ...links(run), ...smoke(run)],
 };

@@ -1,6 +1,6 @@
 // The fit trade: does everything that moves, hangs, opens and must be reached have its room?
 
-import type { Trade } from '../measure.ts';
+import { asks, type Trade } from '../measure.ts';
 import { doors } from './doors.ts';
 import { gaps } from './gaps.ts';
 import { hands } from './hands.ts';
@@ -12,13 +12,5 @@ import { waysOut } from './way-out.ts';
 export const fit: Trade = {
   id: 'fit',
   title: 'Fit',
-  standing: (cabinet) => [
-    ...gaps(cabinet),
-    ...openings(cabinet),
-    ...things(cabinet),
-    ...waysOut(cabinet),
-    ...hands(cabinet),
-    ...doors(cabinet),
-    ...needs(cabinet),
-  ],
+  standing: asks(gaps, openings, things, waysOut, hands, doors, needs),
 };

@@ -1,6 +1,6 @@
 // The fittings trade: a place, a reach and a material for everything that is neither board, air nor machine.
 
-import type { Trade } from '../measure.ts';
+import { asks, type Trade } from '../measure.ts';
 import { brackets } from './brackets.ts';
 import { cables } from './cables.ts';
 import { cameraArms } from './camera-arms.ts';
@@ -10,6 +10,6 @@ import { places } from './places.ts';
 export const fittings: Trade = {
   id: 'fittings',
   title: 'Fittings',
-  standing: (cabinet) => [...places(cabinet), ...cables(cabinet), ...cameraArms(cabinet), ...extinguishers(cabinet)],
+  standing: asks(places, cables, cameraArms, extinguishers),
   measure: brackets,
 };

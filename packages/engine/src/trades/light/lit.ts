@@ -4,6 +4,7 @@
 import { elementFactors, interreflect, lampOnElement, obstructed, type Vector } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
 import type { Camera } from '../../cabinet/light.ts';
+import { restingOnParts } from '../../cabinet/resting-on-parts.ts';
 import { keptByKey } from '../kept.ts';
 import { boxOf, lampKey, type Space, type Spot, sharesOf, spaceOf, spotOf } from './space.ts';
 
@@ -31,22 +32,10 @@ const UP: Vector = [0, 0, 1];
 /** Places along each side of the bed. */
 const GRID = 4;
 
-const kept = new WeakMap<Cabinet, Map<string, Lit>>();
-
 /** Several measures ask about one print. */
-export function litPrint(cabinet: Cabinet, machineId: string): Lit {
-  let known = kept.get(cabinet);
-  if (known === undefined) {
-    known = new Map();
-    kept.set(cabinet, known);
-  }
-  let lit = known.get(machineId);
-  if (lit === undefined) {
-    lit = litIn(spaceOf(cabinet, machineId), spotOf(cabinet, machineId));
-    known.set(machineId, lit);
-  }
-  return lit;
-}
+export const litPrint: (cabinet: Cabinet, machineId: string) => Lit = restingOnParts((cabinet, machineId) =>
+  litIn(spaceOf(cabinet, machineId), spotOf(cabinet, machineId)),
+);
 
 export function litIn(space: Space, spot: Spot): Lit {
   const sent = thrownBack(space);

@@ -9,7 +9,7 @@ import {
   lampShares,
   type Vector,
 } from '@stillair/physics';
-import type { Cabinet, FaceName, Machine, Size } from '../../cabinet/cabinet.ts';
+import type { Cabinet, FaceName, Machine } from '../../cabinet/cabinet.ts';
 import { type Piece, piecesOf } from '../../cabinet/geometry.ts';
 import type { Lamp, LampFacing } from '../../cabinet/light.ts';
 import { keptByKey } from '../kept.ts';
@@ -88,23 +88,11 @@ export function spotOf(cabinet: Cabinet, machineId: string): Spot {
   };
 }
 
-const pieces = new WeakMap<Cabinet['bays'], { readonly inside: Size; readonly byBay: Map<string, Piece[]> }>();
-
-/** Boards and doors round each bay. Variants of a cabinet share their bays: samples move no board. */
-function piecesIn(cabinet: Cabinet): Map<string, Piece[]> {
-  const known = pieces.get(cabinet.bays);
-  if (known !== undefined && known.inside === cabinet.inside) return known.byBay;
-  const byBay = new Map<string, Piece[]>();
-  for (const piece of piecesOf(cabinet)) byBay.set(piece.bay, [...(byBay.get(piece.bay) ?? []), piece]);
-  pieces.set(cabinet.bays, { inside: cabinet.inside, byBay });
-  return byBay;
-}
-
 function bayOf(cabinet: Cabinet, bayId: string): Space {
   const { light, machines } = cabinet;
   const bay = cabinet.bays[bayId]!;
   const size: Vector = [bay.x[1] - bay.x[0], cabinet.inside.depth, bay.z[1] - bay.z[0]];
-  const round = piecesIn(cabinet).get(bayId)!;
+  const round = piecesOf(cabinet).filter((piece) => piece.bay === bayId);
   const finishes = new Set<string>();
   const faceOf = (face: FaceName): number => {
     const own = round.filter((piece) => piece.face === face);

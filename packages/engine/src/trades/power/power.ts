@@ -1,6 +1,6 @@
 // The power trade: are there sockets enough, do strip, circuit and supply bear the load, which wire and fuse, what does it cost?
 
-import type { Trade } from '../measure.ts';
+import { asks, type Trade } from '../measure.ts';
 import { circuit } from './circuit.ts';
 import { cost } from './cost.ts';
 import { fusePlaces, lowVoltage } from './low-voltage.ts';
@@ -10,6 +10,6 @@ import { switchingOn } from './switching-on.ts';
 export const power: Trade = {
   id: 'power',
   title: 'Power',
-  standing: (cabinet) => [...standingStrips(cabinet), ...switchingOn(cabinet), ...fusePlaces(cabinet)],
+  standing: asks(standingStrips, switchingOn, fusePlaces),
   measure: (run) => [...circuit(run), ...stripsOnDay(run), ...lowVoltage(run), ...cost(run)],
 };

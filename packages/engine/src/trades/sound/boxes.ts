@@ -3,7 +3,9 @@
 import { octaveBands, type SoundLink, slitFriction, slitOctaves, soundInBoxes } from '@stillair/physics';
 import type { Build, Cabinet, CabinetPath, FaceName } from '../../cabinet/cabinet.ts';
 import { type Piece, piecesOf } from '../../cabinet/geometry.ts';
+import { restingOnParts } from '../../cabinet/resting-on-parts.ts';
 import type { Octaves } from '../../cabinet/sound.ts';
+import { keptByKey } from '../kept.ts';
 import { bayOfEnd, OUTSIDE } from '../plant.ts';
 import { boardAbsorption, boardLoss } from './boards.ts';
 import { partsLoss, pathArea } from './parts.ts';
@@ -35,28 +37,14 @@ export interface Boxes {
   readonly absorbed: readonly Octaves[];
 }
 
-const made = new WeakMap<Cabinet, Boxes>();
-
-export function boxesOf(cabinet: Cabinet): Boxes {
-  const known = made.get(cabinet);
-  if (known !== undefined) return known;
-  const boxes = makeBoxes(cabinet);
-  made.set(cabinet, boxes);
-  return boxes;
-}
+export const boxesOf: (cabinet: Cabinet) => Boxes = restingOnParts(makeBoxes);
 
 function makeBoxes(cabinet: Cabinet): Boxes {
   const bays = Object.keys(cabinet.bays);
-  const pieces = piecesOf(cabinet);
-  const absorbed = bays.map((bay) =>
-    absorbedIn(
-      cabinet,
-      pieces.filter((piece) => piece.bay === bay),
-    ),
-  );
-  const lossOf = lossesIn(cabinet);
-  const ways = [...boardsOut(cabinet, pieces, lossOf), ...gapsOut(cabinet, pieces), ...openingsOut(cabinet)];
-  const between = linksOf(cabinet, pieces, bays, lossOf);
+  const shell = shellOf(cabinet);
+  const { absorbed } = shell;
+  const ways = [...shell.ways, ...openingsOut(cabinet)];
+  const between = [...shell.between, ...openingsBetween(cabinet, bays)];
   const inside = octaveBands.map((_, band) =>
     soundInBoxes(
       bays.map((bay, at) => {
@@ -68,6 +56,36 @@ function makeBoxes(cabinet: Cabinet): Boxes {
   );
   return { bays, ways, inside, absorbed };
 }
+
+/** Power that a board or an opening lets from one bay into another. */
+interface Between {
+  readonly a: number;
+  readonly b: number;
+  readonly letThrough: Octaves;
+}
+
+/** Boards, panes and the gaps round doors: what no air path changes. */
+interface Shell {
+  readonly absorbed: readonly Octaves[];
+  readonly ways: readonly WayOut[];
+  readonly between: readonly Between[];
+}
+
+const shellOf = restingOnParts((cabinet: Cabinet): Shell => {
+  const bays = Object.keys(cabinet.bays);
+  const pieces = piecesOf(cabinet);
+  const lossOf = lossesIn(cabinet);
+  return {
+    absorbed: bays.map((bay) =>
+      absorbedIn(
+        cabinet,
+        pieces.filter((piece) => piece.bay === bay),
+      ),
+    ),
+    ways: [...boardsOut(cabinet, pieces, lossOf), ...gapsOut(cabinet, pieces)],
+    between: boardsBetween(cabinet, pieces, bays, lossOf),
+  };
+});
 
 /** Loss of each build once: many pieces share one. */
 function lossesIn({ sound }: Cabinet): (build: Build) => Octaves {
@@ -151,20 +169,15 @@ function gapsOut(cabinet: Cabinet, pieces: readonly Piece[]): WayOut[] {
   });
 }
 
-/** Widths and depths are few and the sum is long: kept, and forgotten now and then. */
-const gaps = new Map<string, Octaves>();
-const MOST_GAPS = 500;
+/** Widths and depths are few and the sum is long. */
+const gaps = keptByKey<Octaves>();
 
 function gapOctaves(width: number, depth: number): Octaves {
-  const key = `${width}/${depth}`;
-  const known = gaps.get(key);
-  if (known !== undefined) return known;
-  if (gaps.size >= MOST_GAPS) gaps.clear();
-  const octaves = slitOctaves(width, depth).map(
-    (tau, band) => tau * slitFriction(octaveBands[band]!, { width, depth, field: 'diffuse' }),
+  return gaps(`${width}/${depth}`, () =>
+    slitOctaves(width, depth).map(
+      (tau, band) => tau * slitFriction(octaveBands[band]!, { width, depth, field: 'diffuse' }),
+    ),
   );
-  gaps.set(key, octaves);
-  return octaves;
 }
 
 /** Way round what a door covers, m. */
@@ -201,14 +214,13 @@ function openingsOut(cabinet: Cabinet): WayOut[] {
   });
 }
 
-/** Boards and openings between two bays. */
-function linksOf(
+function boardsBetween(
   cabinet: Cabinet,
   pieces: readonly Piece[],
   bays: readonly string[],
   lossOf: (build: Build) => Octaves,
-): { a: number; b: number; letThrough: Octaves }[] {
-  const boards = pieces.flatMap(({ bay, behind, face, area }) =>
+): Between[] {
+  return pieces.flatMap(({ bay, behind, face, area }) =>
     behind.kind === 'bay' && (face === 'right' || face === 'top')
       ? [
           {
@@ -219,13 +231,15 @@ function linksOf(
         ]
       : [],
   );
-  const openings = Object.values(cabinet.paths).flatMap((path) => {
+}
+
+function openingsBetween(cabinet: Cabinet, bays: readonly string[]): Between[] {
+  return Object.values(cabinet.paths).flatMap((path) => {
     const [from, to] = [bayOfEnd(cabinet, path.from), bayOfEnd(cabinet, path.to)];
     if (from === undefined || to === undefined || from === to) return [];
     const area = pathArea(path);
     return [{ a: bays.indexOf(from), b: bays.indexOf(to), letThrough: through(area, partsLoss(path.parts, area)) }];
   });
-  return [...boards, ...openings];
 }
 
 /** Middle of a piece of the shell, from the inside lower left front corner. */

@@ -2,6 +2,7 @@
 
 import { octaveWeights, reverberationTime, roomConstant, roomTransfer } from '@stillair/physics';
 import type { Cabinet } from '../../cabinet/cabinet.ts';
+import { restingOnParts } from '../../cabinet/resting-on-parts.ts';
 import type { Octaves } from '../../cabinet/sound.ts';
 import { type Boxes, boxesOf, type Point, type WayOut } from './boxes.ts';
 import { type Source, sourcesOf } from './sources.ts';
@@ -27,14 +28,10 @@ export interface Heard {
   readonly comings: readonly Coming[];
 }
 
-const made = new WeakMap<Cabinet, Map<string, readonly Heard[]>>();
-
 /** Every source at a person's place. */
-export function heardBy(cabinet: Cabinet, person: string): readonly Heard[] {
-  const known = made.get(cabinet) ?? new Map<string, readonly Heard[]>();
-  made.set(cabinet, known);
-  const before = known.get(person);
-  if (before !== undefined) return before;
+export const heardBy: (cabinet: Cabinet, person: string) => readonly Heard[] = restingOnParts(hear);
+
+function hear(cabinet: Cabinet, person: string): readonly Heard[] {
   const ear = cabinet.people[person]!.at;
   const constant = constantOf(cabinet);
   const gain = (at: Point, cornered: boolean): number => gainTo(constant, ear, at, cornered);
@@ -42,9 +39,7 @@ export function heardBy(cabinet: Cabinet, person: string): readonly Heard[] {
   const heardWays = boxes.ways.flatMap(({ at, ...way }) =>
     at === undefined ? [] : [{ ...way, bay: boxes.bays.indexOf(way.bay), gain: gain(at, way.cornered) }],
   );
-  const heard = sourcesOf(cabinet).map((source) => heardFrom(boxes, heardWays, source, gain));
-  known.set(person, heard);
-  return heard;
+  return sourcesOf(cabinet).map((source) => heardFrom(boxes, heardWays, source, gain));
 }
 
 /** A way out into the room as one person hears it. */

@@ -1,6 +1,6 @@
 // The sound trade: how loud it is where people are, from which source, by which way, and what would quieten it.
 
-import type { Trade } from '../measure.ts';
+import { asks, type Trade } from '../measure.ts';
 import { cabinetLoss } from './cabinet-loss.ts';
 import { fanNoise } from './fan-noise.ts';
 import { noise } from './noise.ts';
@@ -10,5 +10,5 @@ export const sound: Trade = {
   id: 'sound',
   title: 'Sound',
   measure: (run) => [...noise(run), ...cabinetLoss(run), ...fanNoise(run)],
-  standing: structureBorne,
+  standing: asks(structureBorne),
 };

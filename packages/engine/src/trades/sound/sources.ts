@@ -2,6 +2,7 @@
 
 import { aLevel, fanOctaves, octaveBands, powerFromPressure } from '@stillair/physics';
 import type { Cabinet, CabinetPath } from '../../cabinet/cabinet.ts';
+import { restingOnParts } from '../../cabinet/resting-on-parts.ts';
 import type { Octaves } from '../../cabinet/sound.ts';
 import { bayOfEnd, type FanPart, OUTSIDE } from '../plant.ts';
 import { mouthOf, type Point } from './boxes.ts';
@@ -34,13 +35,10 @@ const FLOW_COEFFICIENT = { axial: 0.68, blower: 0.35 } as const;
 export const whole: Octaves = octaveBands.map(() => 1);
 const asPower = (level: number): number => 10 ** (level / 10);
 
-const made = new WeakMap<Cabinet, readonly Source[]>();
-
-export function sourcesOf(cabinet: Cabinet): readonly Source[] {
-  const known = made.get(cabinet) ?? [...machinesOf(cabinet), ...fansOf(cabinet)];
-  made.set(cabinet, known);
-  return known;
-}
+export const sourcesOf: (cabinet: Cabinet) => readonly Source[] = restingOnParts((cabinet) => [
+  ...machinesOf(cabinet),
+  ...fansOf(cabinet),
+]);
 
 /** Octave powers of a shape with a given A-weighted level. */
 function powersOf(shape: Octaves, levelDbA: number): Octaves {

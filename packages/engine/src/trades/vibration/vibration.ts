@@ -1,10 +1,10 @@
 // The vibration trade: does slab and foam keep a machine's shaking in, or make it worse?
 
-import type { Trade } from '../measure.ts';
+import { asks, type Trade } from '../measure.ts';
 import { shaking } from './shaking.ts';
 
 export const vibration: Trade = {
   id: 'vibration',
   title: 'Vibration',
-  standing: (cabinet) => Object.keys(cabinet.machines).flatMap((id) => shaking(cabinet, id)),
+  standing: asks((cabinet) => Object.keys(cabinet.machines).flatMap((id) => shaking(cabinet, id))),
 };
