@@ -6,6 +6,7 @@ import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
 import { fansIn } from './plant.ts';
 import { courseOn } from './switched.ts';
+import { zeros } from './zeros.ts';
 
 /** Zones whose air the cabinet encloses: bays and machines' own chambers. */
 export function insideZones({ assembly }: DayRun): Set<string> {
@@ -20,8 +21,8 @@ export function bayCourse(run: DayRun, bay: string, of: (zone: string) => Course
   if (courses.length === 1) return courses[0]!;
   const whole = volumes.reduce((sum, volume) => sum + volume, 0);
   const { times } = run.record;
-  const values = new Float64Array(times.length);
-  const slopes = courses.every((course) => course.slopes !== undefined) ? new Float64Array(times.length) : undefined;
+  const values = zeros(times.length);
+  const slopes = courses.every((course) => course.slopes !== undefined) ? zeros(times.length) : undefined;
   for (const [at, course] of courses.entries()) {
     const share = volumes[at]! / whole;
     for (let row = 0; row < times.length; row += 1) {
@@ -56,7 +57,7 @@ export function zoneDensity(run: DayRun, zone: string): Course {
 function densityCourse(run: DayRun, zone: string): Course {
   const { density, constants } = run.record.network;
   const { times, values: temperatures } = temperatureOf(run, zone);
-  const values = new Float64Array(times.length);
+  const values = zeros(times.length);
   if (density.model === 'constant') return { times, values: values.fill(density.value) };
   const { atmosphere, gasConstant } = constants;
   for (let row = 0; row < values.length; row += 1) values[row] = atmosphere / (gasConstant * temperatures[row]!);
@@ -68,7 +69,7 @@ export function volumeFlow(run: DayRun, { name, from, to }: Pick<AirPath, 'name'
   return keptWith(run, `volume flow:${name}`, () => {
     const { times, values: mass } = massFlow(run, name);
     const [a, b] = [zoneDensity(run, from).values, zoneDensity(run, to).values];
-    const values = new Float64Array(times.length);
+    const values = zeros(times.length);
     for (let row = 0; row < values.length; row += 1) values[row] = mass[row]! / (mass[row]! >= 0 ? a : b)[row]!;
     return { times, values };
   });
@@ -83,7 +84,7 @@ export function bayInflow(run: DayRun, bay: string, without: ReadonlySet<string>
   const left = [...new Set(ways.map(({ other }) => other))].filter((other) => without.has(other));
   return keptWith(run, `bay inflow:${bay} ${left.join(' ')}`, () => {
     const { flows, times } = run.record;
-    const values = new Float64Array(times.length);
+    const values = zeros(times.length);
     for (const { name, other, sign } of ways)
       if (!without.has(other)) addInflow(values, columnOf(flows, name), sign, zoneDensity(run, other).values);
     return { times, values };
@@ -116,7 +117,7 @@ export function pressureBetween(run: DayRun, zone: string, other: string, z: num
     height: z - record.network.zones.find((candidate) => candidate.name === name)!.zRef,
   });
   const [inner, outer] = [side(zone), side(other)];
-  const values = new Float64Array(record.times.length);
+  const values = zeros(record.times.length);
   for (let row = 0; row < values.length; row += 1)
     values[row] =
       inner.pressure[row]! -

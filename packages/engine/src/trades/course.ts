@@ -3,6 +3,7 @@
 
 import { hermite, hermiteSlope } from '../day/hermite.ts';
 import type { DayRecord, Table } from '../day/record.ts';
+import { zeros } from './zeros.ts';
 
 export interface Course {
   /** s, never falling. */
@@ -57,27 +58,21 @@ export function columnOf(table: Table, name: string): Float64Array {
   return columnAt(table, columnIn(table, name));
 }
 
-/** A day is written row by row and read column by column: each column by itself walks through the whole table, this many take no longer. */
-const BESIDE = 8;
-
 function columnAt(table: Table, column: number): Float64Array {
   const { columns } = takenOf(table);
-  if (columns[column] === undefined) takeColumns(table, columns, column - (column % BESIDE));
-  return columns[column]!;
+  columns[column] ??= pick(table, column);
+  return columns[column];
 }
 
-function takeColumns({ names, values }: Table, columns: Float64Array[], first: number): void {
+function pick({ names, values }: Table, column: number): Float64Array {
   const width = names.length;
-  const rows = values.length / width;
-  const count = Math.min(BESIDE, width - first);
-  const block = new Float64Array(count * rows);
-  for (let row = 0; row < rows; row += 1)
-    for (let from = row * width + first, to = row; to < block.length; to += rows, from += 1) block[to] = values[from]!;
-  for (let at = 0; at < count; at += 1) columns[first + at] = block.subarray(at * rows, (at + 1) * rows);
+  const picked = zeros(values.length / width);
+  for (let row = 0, at = column; row < picked.length; row += 1, at += width) picked[row] = values[at]!;
+  return picked;
 }
 
 /** Place of a column in the rows of a table; a missing name is a broken invariant. */
-function columnIn({ names }: Table, name: string): number {
+export function columnIn({ names }: Table, name: string): number {
   const column = names.indexOf(name);
   if (column < 0) throw new Error(`the record has no column "${name}"; it has ${names.join(', ')}`);
   return column;
@@ -85,14 +80,14 @@ function columnIn({ names }: Table, name: string): number {
 
 /** A quantity computed row by row. */
 export function courseFrom({ times }: DayRecord, valueAtRow: (row: number) => number): Course {
-  const values = new Float64Array(times.length);
+  const values = zeros(times.length);
   for (let row = 0; row < values.length; row += 1) values[row] = valueAtRow(row);
   return { times, values };
 }
 
 /** A course times a number. */
 export function scaled({ times, values }: Course, factor: number): Course {
-  const made = new Float64Array(values.length);
+  const made = zeros(values.length);
   for (let row = 0; row < made.length; row += 1) made[row] = values[row]! * factor;
   return { times, values: made };
 }
@@ -106,7 +101,7 @@ export function within(course: Course, start: number, end: number): Course {
   const closes = end > times[first]! && last + 1 < times.length;
   const from = Math.max(start, times[0]!);
   const cut = (whole: Float64Array, atStart: number, atEnd: number): Float64Array => {
-    const part = new Float64Array(1 + (last - first) + (closes ? 1 : 0));
+    const part = zeros(1 + (last - first) + (closes ? 1 : 0));
     part.set(whole.subarray(first, last + 1));
     part[0] = atStart;
     if (closes) part[part.length - 1] = atEnd;

@@ -8,6 +8,7 @@ import { machinePower } from './machine-power.ts';
 import type { DayRun } from './measure.ts';
 import { fansIn } from './plant.ts';
 import { courseOn } from './switched.ts';
+import { zeros } from './zeros.ts';
 
 /** Real power of whatever is plugged in: a machine, a supply, a source of heat, W. */
 export function powerOf(run: DayRun, user: string): Course {
@@ -17,7 +18,7 @@ export function powerOf(run: DayRun, user: string): Course {
     const supply = cabinet.power.supplies[user];
     if (supply === undefined) return lowVoltagePower(run, user);
     const { times, values: output } = outputOf(run, user);
-    const values = new Float64Array(times.length);
+    const values = zeros(times.length);
     for (let row = 0; row < values.length; row += 1) values[row] = output[row]! / supply.efficiency;
     return { times, values };
   });
@@ -47,7 +48,7 @@ function fansOf(run: DayRun, id: string): Course[] {
   const shares = fanShares(run, id);
   return fansIn(run.cabinet.paths[id]!).map(({ watts, speed }, at) => {
     const { times, values: share } = shares[at]!;
-    const values = new Float64Array(times.length);
+    const values = zeros(times.length);
     for (let row = 0; row < values.length; row += 1) values[row] = watts * (speed * share[row]!) ** 3;
     return { times, values };
   });
@@ -58,14 +59,14 @@ function heatPower(run: DayRun, id: string): Course {
   const { record } = run;
   if (record.bedPowers.names.includes(id)) return courseOf(record, record.bedPowers, id);
   const source = record.network.heatSources.find(({ name }) => name === id);
-  if (source === undefined) return { times: record.times, values: new Float64Array(record.times.length) };
+  if (source === undefined) return { times: record.times, values: zeros(record.times.length) };
   return scaled(courseOn(run, source.active), source.watts);
 }
 
 export function sumOf({ record }: DayRun, courses: readonly Course[]): Course {
   const [only] = courses;
   if (only !== undefined && courses.length === 1) return only;
-  const values = new Float64Array(record.times.length);
+  const values = zeros(record.times.length);
   for (const { values: one } of courses) for (let row = 0; row < values.length; row += 1) values[row]! += one[row]!;
   return { times: record.times, values };
 }
@@ -92,7 +93,7 @@ export function currentOf(run: DayRun, key: string, users: readonly string[], ot
   return keptWith(run, `current:${key}`, () => {
     const { cabinet, record } = run;
     const { voltage } = cabinet.power;
-    const values = new Float64Array(record.times.length).fill(others / voltage);
+    const values = zeros(record.times.length).fill(others / voltage);
     for (const user of users) {
       const { values: watts } = powerOf(run, user);
       const perWatt = 1 / (voltage * powerFactorOf(cabinet, user));

@@ -3,6 +3,7 @@
 import { hermite, hermiteIntegral } from '../day/hermite.ts';
 import { type Course, lengthOf, type Moment, meanOf, pieceIntegral } from './course.ts';
 import { type Places, windowsOver } from './windows.ts';
+import { zeros } from './zeros.ts';
 
 /**
  * Largest mean over any window of the given length. A day that is too short for the window is averaged as a whole; one that
@@ -14,11 +15,13 @@ export function largestMean(course: Course, window: number, repeats: boolean): M
   const { ends, begins } = windowsOver(times, window, repeats);
   const sums = sumsOf(course);
   const total = sums[times.length - 1]!;
-  const means = integralsTo(course, sums, ends);
-  const before = integralsTo(course, sums, begins);
+  const means = zeros(ends.times.length);
+  addIntegrals(means, 1, course, sums, ends);
+  for (let at = 0; at < means.length; at += 1) if (begins.times[at]! > ends.times[at]!) means[at]! += total;
+  addIntegrals(means, -1, course, sums, begins);
   let best = 0;
   for (let at = 0; at < means.length; at += 1) {
-    means[at] = (means[at]! + (begins.times[at]! > ends.times[at]! ? total : 0) - before[at]!) / window;
+    means[at]! /= window;
     if (means[at]! > means[best]!) best = at;
   }
   let found: Moment = { value: means[best]!, time: ends.times[best]! };
@@ -48,7 +51,7 @@ export function largestMean(course: Course, window: number, repeats: boolean): M
 
 /** Integral from the start to each row. */
 function sumsOf(course: Course): Float64Array {
-  const sums = new Float64Array(course.times.length);
+  const sums = zeros(course.times.length);
   for (let row = 1; row < sums.length; row += 1) sums[row] = sums[row - 1]! + pieceIntegral(course, row);
   return sums;
 }
@@ -64,22 +67,30 @@ function rangeOf({ values }: Course): number {
   return most - least;
 }
 
-/** Integral from the course's start to each place. */
-function integralsTo(course: Course, sums: Float64Array, { times, rows, cubic }: Places): Float64Array {
-  const { values, slopes } = course;
-  const integrals = new Float64Array(rows.length);
-  for (let at = 0; at < integrals.length; at += 1) {
-    const row = rows[at]!;
-    const length = cubic[5 * at]!;
-    if (length === 0) integrals[at] = sums[row]!;
-    else if (slopes === undefined) integrals[at] = integralTo(course, sums, times[at]!, row);
-    else {
-      const straight = values[row]! * cubic[5 * at + 1]! + values[row + 1]! * cubic[5 * at + 2]!;
-      const bend = slopes[row]! * cubic[5 * at + 3]! + slopes[row + 1]! * cubic[5 * at + 4]!;
-      integrals[at] = sums[row]! + length * (straight + length * bend);
+/** Adds the integral from the course's start to each place, or takes it off. */
+function addIntegrals(to: Float64Array, sign: 1 | -1, course: Course, sums: Float64Array, places: Places): void {
+  const { times, values, slopes } = course;
+  for (let at = 0; at < to.length; at += 1) {
+    const row = places.rows[at]!;
+    const span = places.times[at]! - times[row]!;
+    let integral = sums[row]!;
+    if (span > 0 && row + 1 < times.length) {
+      const length = times[row + 1]! - times[row]!;
+      const y0 = values[row]!;
+      const y1 = values[row + 1]!;
+      if (slopes === undefined) integral += span * (y0 + ((y1 - y0) * span) / (2 * length));
+      else {
+        // `hermiteIntegral` written out: thousands of calls with six numbers each are slower than what they reckon.
+        const u = span / length;
+        const u2 = u * u;
+        const u3 = u2 * u;
+        const u4 = u3 * u;
+        const bend = slopes[row]! * (0.5 * u2 - (2 / 3) * u3 + 0.25 * u4) + slopes[row + 1]! * (0.25 * u4 - u3 / 3);
+        integral += length * (y0 * (u - u3 + 0.5 * u4) + y1 * (u3 - 0.5 * u4) + length * bend);
+      }
     }
+    to[at]! += sign * integral;
   }
-  return integrals;
 }
 
 /** Integral from the course's start to a time in the interval after `row`. */

@@ -2,6 +2,7 @@
 
 import { type Course, columnOf } from './course.ts';
 import type { DayRun } from './measure.ts';
+import { zeros } from './zeros.ts';
 
 /** W, row by row of the record; two rows of equal time are the two sides of a switch. */
 export function machinePower({ record }: DayRun, machine: string): Course {
@@ -11,7 +12,7 @@ export function machinePower({ record }: DayRun, machine: string): Course {
   const mine = network.schedule.filter((entry) => entry.machine === machine);
   const heats = bedPowers.names.includes(machine) ? columnOf(bedPowers, machine) : undefined;
   const factor = 1 + (bed?.supply?.share ?? 0);
-  const values = new Float64Array(times.length);
+  const values = zeros(times.length);
   for (let row = 0; row < values.length; row += 1) {
     const time = times[row]!;
     const before = row + 1 < times.length && times[row + 1] === time;

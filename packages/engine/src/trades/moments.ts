@@ -6,6 +6,7 @@ import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
 import { exhaustsOf } from './plant.ts';
 import { courseOn } from './switched.ts';
+import { zeros } from './zeros.ts';
 
 /** 1 while any fan blows out of the cabinet, else 0. Fans that blow in or turn the air round draw nothing. */
 export function fansDraw(run: DayRun): Course {
@@ -19,7 +20,7 @@ export function fansDraw(run: DayRun): Course {
 
 /** 1 while any of these fans turns. */
 export function anyTurns(record: DayRun['record'], shares: readonly Course[]): Course {
-  const values = new Float64Array(record.times.length);
+  const values = zeros(record.times.length);
   for (const share of shares)
     for (let row = 0; row < values.length; row += 1) if (share.values[row]! > 0) values[row] = 1;
   return { times: record.times, values };

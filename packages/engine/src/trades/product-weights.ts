@@ -2,7 +2,8 @@
 
 import { hermiteIntegral } from '../day/hermite.ts';
 import type { Table } from '../day/record.ts';
-import { columnOf } from './course.ts';
+import { columnIn } from './course.ts';
+import { zeros } from './zeros.ts';
 
 /** Weights w and v of a flow f with which ∫ f g dt = Σ w g + v g′ over the rows, for any level g with slopes g′. */
 export interface ProductWeights {
@@ -15,8 +16,8 @@ export interface ProductWeights {
  * (g₀ + g₁)/2 + (g₀′ − g₁′) Δt/8. Undefined when the flow is nothing at all.
  */
 export function productWeights(times: Float64Array, flow: Float64Array): ProductWeights | undefined {
-  const ofValues = new Float64Array(times.length);
-  const ofSlopes = new Float64Array(times.length);
+  const ofValues = zeros(times.length);
+  const ofSlopes = zeros(times.length);
   let flows = false;
   for (let row = 1; row < times.length; row += 1) {
     const before = flow[row - 1]!;
@@ -40,8 +41,8 @@ export function windowWeights(
   windows: readonly { readonly start: number; readonly end: number }[],
   straight: boolean,
 ): ProductWeights {
-  const ofValues = new Float64Array(times.length);
-  const ofSlopes = new Float64Array(times.length);
+  const ofValues = zeros(times.length);
+  const ofSlopes = zeros(times.length);
   for (const { start, end } of windows)
     for (let row = 1; row < times.length; row += 1) {
       if (times[row]! <= start || times[row - 1]! >= end) continue;
@@ -87,12 +88,11 @@ export function weightedColumn(
   slopes: Table | undefined,
   name: string,
 ): number {
-  const values = columnOf(table, name);
-  const rates = slopes === undefined ? undefined : columnOf(slopes, name);
+  const width = table.names.length;
   let sum = 0;
-  for (let row = 0; row < ofValues.length; row += 1) {
-    sum += ofValues[row]! * values[row]!;
-    if (rates !== undefined) sum += ofSlopes[row]! * rates[row]!;
+  for (let row = 0, at = columnIn(table, name); row < ofValues.length; row += 1, at += width) {
+    sum += ofValues[row]! * table.values[at]!;
+    if (slopes !== undefined) sum += ofSlopes[row]! * slopes.values[at]!;
   }
   return sum;
 }

@@ -5,6 +5,7 @@ import type { When } from '../network/network.ts';
 import { type Course, columnOf, integralOf } from './course.ts';
 import { keptWith } from './kept.ts';
 import type { DayRun } from './measure.ts';
+import { zeros } from './zeros.ts';
 
 /** 1 while on, 0 while off; on the left side of a jump, what it was before. */
 export function courseOn(run: DayRun, when: When): Course {
@@ -19,7 +20,7 @@ export function courseOn(run: DayRun, when: When): Course {
 
 function rowsOn(record: DayRecord, when: When): Float64Array {
   const { network, times, thermostats } = record;
-  const rows = new Float64Array(times.length);
+  const rows = zeros(times.length);
   if (when === 'always') return rows.fill(1);
   if ('windows' in when) {
     for (const [start, end] of when.windows) putOn(rows, times, start, end);

@@ -1,14 +1,10 @@
 // Windows of one length laid over a day so that either end meets a row: all of a running mean that depends on the rows' times alone.
+import { zeros } from './zeros.ts';
 
-/** Moments of a day, each within the interval after a row. */
+/** Moments of a day, each with the last row at or before it. */
 export interface Places {
   readonly times: Float64Array;
   readonly rows: Int32Array;
-  /**
-   * Five numbers a moment: the interval's length l and weights with which l (y0 a + y1 b + l (s0 c + s1 d)) is the integral of a cubic
-   * from the row up to the moment; l is 0 on the row itself.
-   */
-  readonly cubic: Float64Array;
 }
 
 export interface Windows {
@@ -39,7 +35,7 @@ function layWindows(times: Float64Array, window: number, repeats: boolean): Wind
   const start = times[0]!;
   const length = times[times.length - 1]! - start;
   const ends = endsOf(times, window, repeats);
-  const begins = new Float64Array(ends.length);
+  const begins = zeros(ends.length);
   for (let at = 0; at < begins.length; at += 1) {
     const begin = ends[at]! - window;
     begins[at] = begin < start ? begin + length : begin;
@@ -54,7 +50,7 @@ function endsOf(times: Float64Array, window: number, repeats: boolean): Float64A
   const length = last - times[0]!;
   // From this row on a window reaches into the next morning: those ends come first, or not at all.
   const beyond = times.findIndex((time) => time + window > last);
-  const after = new Float64Array(repeats ? rows : beyond);
+  const after = zeros(repeats ? rows : beyond);
   for (let row = 0; row < beyond; row += 1) after[after.length - beyond + row] = times[row]! + window;
   for (let row = beyond; repeats && row < rows; row += 1) after[row - beyond] = times[row]! + window - length;
   const first = repeats ? 0 : times.findIndex((time) => time >= times[0]! + window);
@@ -62,7 +58,7 @@ function endsOf(times: Float64Array, window: number, repeats: boolean): Float64A
 }
 
 function merged(some: Float64Array, others: Float64Array): Float64Array {
-  const all = new Float64Array(some.length + others.length);
+  const all = zeros(some.length + others.length);
   for (let at = 0, a = 0, b = 0; at < all.length; at += 1)
     all[at] = b === others.length || (a < some.length && some[a]! <= others[b]!) ? some[a++]! : others[b++]!;
   return all;
@@ -71,25 +67,11 @@ function merged(some: Float64Array, others: Float64Array): Float64Array {
 /** The moments rise, but may fall back to the start. */
 function placesAt(times: Float64Array, moments: Float64Array): Places {
   const rows = new Int32Array(moments.length);
-  const cubic = new Float64Array(5 * moments.length);
   let row = 0;
   for (let at = 0; at < moments.length; at += 1) {
-    const moment = moments[at]!;
-    if (moment < times[row]!) row = 0;
-    while (row + 1 < times.length && times[row + 1]! <= moment) row += 1;
+    if (moments[at]! < times[row]!) row = 0;
+    while (row + 1 < times.length && times[row + 1]! <= moments[at]!) row += 1;
     rows[at] = row;
-    const span = moment - times[row]!;
-    if (!(span > 0) || row + 1 === times.length) continue;
-    const length = times[row + 1]! - times[row]!;
-    const u = span / length;
-    const u2 = u * u;
-    const u3 = u2 * u;
-    const u4 = u3 * u;
-    cubic[5 * at] = length;
-    cubic[5 * at + 1] = u - u3 + 0.5 * u4;
-    cubic[5 * at + 2] = u3 - 0.5 * u4;
-    cubic[5 * at + 3] = 0.5 * u2 - (2 / 3) * u3 + 0.25 * u4;
-    cubic[5 * at + 4] = 0.25 * u4 - u3 / 3;
   }
-  return { times: moments, rows, cubic };
+  return { times: moments, rows };
 }

@@ -4,6 +4,7 @@ import { burstFactor, tailFactor } from '@stillair/physics';
 import type { EmissionCourse } from '../../network/network.ts';
 import type { Course } from '../course.ts';
 import { integralOf } from '../course.ts';
+import { keptByKey } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 
 /** Steps at a course's start and after its first hour, s: burst and tail have time constants of minutes and hours. */
@@ -35,20 +36,29 @@ export function releasesOf({ record }: DayRun): Release[] {
       .find(({ name }) => name === machine)
       ?.modes.find(({ name }) => name === mode)?.emissions;
     if (!(Math.min(end, last) > Math.max(start, 0))) return [];
-    const shapes = new Map<string, { shape: Course; whole: number }>();
     return (emissions ?? []).flatMap(({ contaminant, zone, rate, ...emission }) => {
       if (!(rate > 0)) return [];
-      const { burst, tail } = emission;
-      const key = [burst?.ratio, burst?.time, tail?.share, tail?.time].join(' ');
-      let known = shapes.get(key);
-      if (known === undefined) {
-        const shape = releaseShape(emission, start, Math.min(end, last), last);
-        known = { shape, whole: integralOf(shape) };
-        shapes.set(key, known);
-      }
-      const { shape, whole } = known;
+      const { shape, whole } = shapeOf(emission, start, Math.min(end, last), last);
       return [{ machine, mode, contaminant, zone, shape, rate, total: rate * whole, start, end }];
     });
+  });
+}
+
+interface Shape {
+  readonly shape: Course;
+  /** Its integral. */
+  readonly whole: number;
+}
+
+/** Nothing but a job's times and its material counts: days and variants of a cabinet have many in common. */
+const shapes = keptByKey<Shape>();
+
+function shapeOf(emission: EmissionCourse, start: number, end: number, last: number): Shape {
+  const { burst, tail } = emission;
+  const key = `${burst?.ratio} ${burst?.time} ${tail?.share} ${tail?.time} ${start} ${end} ${last}`;
+  return shapes(key, () => {
+    const shape = releaseShape(emission, start, end, last);
+    return { shape, whole: integralOf(shape) };
   });
 }
 

@@ -1,9 +1,10 @@
 // What the air that enters the cabinet brings with it: the room's level, or that of outdoors where wind or an inlet lets their air in.
 
-import { insideZones, pathsAround } from '../air-ways.ts';
+import { insideZones, levelOf, pathsAround } from '../air-ways.ts';
 import { columnOf } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
+import { zeros } from '../zeros.ts';
 
 /** Units per m³ row by row, and their slope per second. */
 export interface Level {
@@ -24,16 +25,14 @@ interface Inflow {
  */
 export function levelOfEntering(run: DayRun, contaminant: string): Level {
   const { record, assembly } = run;
-  const table = record.concentrations[contaminant]!;
-  const rates = record.concentrationSlopes?.[contaminant];
-  const room = columnOf(table, assembly.room);
-  const roomRates = rates === undefined ? new Float64Array(room.length) : columnOf(rates, assembly.room);
+  const { values: room, slopes: rates } = levelOf(run, contaminant, assembly.room);
+  const roomRates = rates ?? zeros(room.length);
   const inflows = inflowsFromOutdoors(run);
   if (inflows.length === 0) return { values: room, slopes: roomRates };
   const level = { values: room.slice(), slopes: roomRates.slice() };
   for (const { zone, filterEfficiency, share } of inflows) {
     const passes = 1 - (filterEfficiency[contaminant] ?? 0);
-    const outside = columnOf(table, zone);
+    const outside = columnOf(record.concentrations[contaminant]!, zone);
     for (let row = 0; row < room.length; row += 1) {
       level.values[row]! += share[row]! * (passes * outside[row]! - room[row]!);
       level.slopes[row]! -= share[row]! * roomRates[row]!;
@@ -53,7 +52,7 @@ function inflowsFromOutdoors(run: DayRun): readonly Inflow[] {
     }));
     if (around.every(({ outer }) => outer === assembly.room)) return [];
     const entering = around.map((way) => ({ way, flow: inwardOnly(columnOf(record.flows, way.path.name), way.sign) }));
-    const all = new Float64Array(record.times.length);
+    const all = zeros(record.times.length);
     for (const { flow } of entering) for (let row = 0; row < all.length; row += 1) all[row]! += flow[row]!;
     return entering
       .filter(({ way: { outer }, flow }) => outer !== assembly.room && flow.some((each) => each > 0))
@@ -66,7 +65,7 @@ function inflowsFromOutdoors(run: DayRun): readonly Inflow[] {
 }
 
 function inwardOnly(flow: Float64Array, sign: number): Float64Array {
-  const inward = new Float64Array(flow.length);
+  const inward = zeros(flow.length);
   for (let row = 0; row < inward.length; row += 1) inward[row] = Math.max(sign * flow[row]!, 0);
   return inward;
 }

@@ -8,6 +8,7 @@ import type { DayRun } from '../measure.ts';
 import { fansDraw } from '../moments.ts';
 import { type ProductWeights, productWeights } from '../product-weights.ts';
 import { courseOn } from '../switched.ts';
+import { zeros } from '../zeros.ts';
 
 export type Way = 'openPaths' | 'leaksFansOn' | 'leaksFansOff' | 'doors' | 'outdoors';
 
@@ -62,11 +63,11 @@ function findOutlets(run: DayRun): Outlets {
   const within: AirPath[] = [];
   const sumOf = (zone: string, way: Way): Float64Array => {
     const key = `${way} ${zone}`;
-    const sum = sums.get(key) ?? { zone, way, flow: new Float64Array(times.length) };
+    const sum = sums.get(key) ?? { zone, way, flow: zeros(times.length) };
     sums.set(key, sum);
     return sum.flow;
   };
-  const leaving = new Float64Array(times.length);
+  const leaving = zeros(times.length);
 
   for (const path of network.paths) {
     const [fromInside, toInside] = [inside.has(path.from), inside.has(path.to)];
@@ -109,7 +110,7 @@ function findOutlets(run: DayRun): Outlets {
       return weights === undefined ? [] : [{ name, zone, efficiency, weights }];
     }),
     within,
-    always: productWeights(times, new Float64Array(times.length).fill(1))!,
+    always: productWeights(times, zeros(times.length).fill(1))!,
   };
 }
 

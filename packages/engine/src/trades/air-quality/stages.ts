@@ -16,6 +16,7 @@ import {
 } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { ownLimit } from '../person-limit.ts';
+import { zeros } from '../zeros.ts';
 import { contaminantKey, contaminantWords } from './contaminants.ts';
 
 const DAY = 86400;
@@ -38,7 +39,7 @@ function flowThrough(run: DayRun, id: string): Course {
   const places = run.assembly.paths[id]!;
   if (places.kind === 'path') {
     const { times, values: flow } = volumeFlow(run, pathOf(run, places.name));
-    const values = new Float64Array(times.length);
+    const values = zeros(times.length);
     for (let row = 0; row < values.length; row += 1) values[row] = Math.abs(flow[row]!);
     return { times, values };
   }

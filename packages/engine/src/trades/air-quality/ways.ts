@@ -3,10 +3,11 @@
 
 import type { AirPath } from '../../network/network.ts';
 import { massFlow } from '../air-ways.ts';
-import { columnOf, integralOf } from '../course.ts';
+import { columnIn, columnOf, integralOf } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { type ProductWeights, weighted } from '../product-weights.ts';
+import { zeros } from '../zeros.ts';
 import { type Level, levelOfEntering } from './entering.ts';
 import { outletsOf } from './outlets.ts';
 
@@ -43,8 +44,8 @@ export function waysOf(run: DayRun, contaminant: string): Ways {
   };
   const entering = levelOfEntering(run, contaminant);
   const above = keptWith(run, 'above entering:', () => ({
-    values: new Float64Array(times.length),
-    slopes: new Float64Array(times.length),
+    values: zeros(times.length),
+    slopes: zeros(times.length),
   }));
   for (const { name: here, volume } of network.zones) {
     if (!inside.has(here)) continue;
@@ -86,13 +87,13 @@ function putAbove(
   entering: Level,
   { values, slopes }: Level,
 ): void {
-  const level = columnOf(record.concentrations[contaminant]!, zone);
-  const rates = record.concentrationSlopes?.[contaminant];
-  const rate = rates === undefined ? undefined : columnOf(rates, zone);
-  for (let row = 0; row < values.length; row += 1) {
-    const above = level[row]! - entering.values[row]!;
+  const table = record.concentrations[contaminant]!;
+  const { names, values: levels } = table;
+  const rates = record.concentrationSlopes?.[contaminant]?.values;
+  for (let row = 0, at = columnIn(table, zone); row < values.length; row += 1, at += names.length) {
+    const above = levels[at]! - entering.values[row]!;
     values[row] = Math.max(above, 0);
-    slopes[row] = above > 0 && rate !== undefined ? rate[row]! - entering.slopes[row]! : 0;
+    slopes[row] = above > 0 && rates !== undefined ? rates[at]! - entering.slopes[row]! : 0;
   }
 }
 
@@ -102,7 +103,7 @@ function eitherWay(run: DayRun, path: AirPath, contaminant: string, entering: Le
   const flow = massFlow(run, path.name).values;
   const table = run.record.concentrations[contaminant]!;
   const [from, to] = [columnOf(table, path.from), columnOf(table, path.to)];
-  const carried = new Float64Array(flow.length);
+  const carried = zeros(flow.length);
   for (let row = 0; row < carried.length; row += 1)
     carried[row] = Math.abs(flow[row]!) * Math.max((flow[row]! > 0 ? from : to)[row]! - entering.values[row]!, 0);
   return integralOf({ times: run.record.times, values: carried }) / constants.referenceDensity;

@@ -5,6 +5,7 @@ import { fanShares, pathOf, pressureBetween, volumeFlow, zoneDensity } from '../
 import { type Course, integralOf } from '../course.ts';
 import type { DayRun } from '../measure.ts';
 import { anyTurns } from '../moments.ts';
+import { zeros } from '../zeros.ts';
 
 export interface PressureUse {
   /** Part's name, or `against the bays` for the pressure difference between the path's ends. */
@@ -57,7 +58,7 @@ export function fanPoint(run: DayRun, id: string): FanPoint | undefined {
 
 /** Fans in series let through what the weakest of those that run just then delivers; one that rests does not count. */
 function weakestRunning(delivers: readonly number[], shares: readonly Course[]): Float64Array {
-  const weakest = new Float64Array(shares[0]!.values.length);
+  const weakest = zeros(shares[0]!.values.length);
   for (const [at, deliver] of delivers.entries()) {
     const { values } = shares[at]!;
     for (let row = 0; row < weakest.length; row += 1) {
@@ -69,7 +70,7 @@ function weakestRunning(delivers: readonly number[], shares: readonly Course[]):
 }
 
 function product(a: Float64Array, b: Float64Array): Float64Array {
-  const values = new Float64Array(a.length);
+  const values = zeros(a.length);
   for (let row = 0; row < values.length; row += 1) values[row] = a[row]! * b[row]!;
   return values;
 }

@@ -57,8 +57,13 @@ export function busyTime(prints: readonly Print[]): number {
 
 /** Electricity of the whole day, money. */
 export function electricity(run: DayRun): number {
-  return keptWith(run, `electricity:${JSON.stringify(run.cabinet.power.tariff)}`, () =>
-    costOf(cabinetPower(run), run.cabinet.power.tariff),
+  return keptWith(run, 'electricity:', () => costOf(cabinetPower(run), run.cabinet.power.tariff));
+}
+
+/** Of a print's machine while it prints, money. */
+function jobElectricity(run: DayRun, { part, machineId, start, end }: Print): number {
+  return keptWith(run, `electricity of:${part}`, () =>
+    costOf(within(powerOf(run, machineId), start, end), run.cabinet.power.tariff),
   );
 }
 
@@ -71,10 +76,8 @@ export function piecesOf(run: DayRun, prints: readonly Print[], print: Print): P
   if (price === undefined) return undefined;
   const duration = end - start;
   const share = duration / prints.reduce((sum, other) => sum + other.end - other.start, 0);
-  const { tariff } = cabinet.power;
-  const ofMachine = (one: Print): number => costOf(within(powerOf(run, one.machineId), one.start, one.end), tariff);
-  const own = ofMachine(print);
-  const others = Math.max(electricity(run) - prints.reduce((sum, one) => sum + ofMachine(one), 0), 0);
+  const own = jobElectricity(run, print);
+  const others = Math.max(electricity(run) - prints.reduce((sum, one) => sum + jobElectricity(run, one), 0), 0);
   const filters = filterRate(cabinet) * busyTime(prints) * share;
   const machine = prices[`machines.${machineId}`];
   const ageing = machine === undefined ? undefined : (middleOf(cabinet, machine) / costs.machineLife) * duration;

@@ -10,6 +10,7 @@ import type { DayRun, Measure, Remedy, Step } from '../measure.ts';
 import { doorsOpen } from '../moments.ts';
 import { type Print, printsOf } from '../prints.ts';
 import { stillerAir } from '../remedies.ts';
+import { zeros } from '../zeros.ts';
 import { type Contribution, contributionsTo } from './contributions.ts';
 import { draughtLimit } from './limits.ts';
 
@@ -26,7 +27,7 @@ function measureOf(run: DayRun, print: Print): Measure {
   const contributions = contributionsTo(run, print);
   const { times } = contributions[0]!.speed;
   const shut = doorsShut(run, print);
-  const speeds = new Float64Array(times.length);
+  const speeds = zeros(times.length);
   for (let row = 0; row < times.length; row += 1) if (shut[row] === 1) speeds[row] = together(contributions, row);
   const combined = largest({ times, values: speeds });
   const { row } = combined;

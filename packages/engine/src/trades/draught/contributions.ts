@@ -9,6 +9,7 @@ import type { DayRun } from '../measure.ts';
 import { turnsAirRound } from '../plant.ts';
 import type { Print } from '../prints.ts';
 import { courseOn } from '../switched.ts';
+import { zeros } from '../zeros.ts';
 import { type JetReach, jetAtPart } from './jet-at-part.ts';
 import { distanceTo, openingOf, type Target, targetOf } from './openings.ts';
 
@@ -48,8 +49,8 @@ function ends(run: DayRun, print: Print, id: string, path: CabinetPath, target: 
   const reach = jetAtPart(opening, into ? path.blows : 'in', target);
   const distance = distanceTo(target, opening.place);
   const { times, values: flow } = within(flowThrough(run, id), print.start, print.end);
-  const inOpening = new Float64Array(flow.length);
-  const suction = new Float64Array(flow.length);
+  const inOpening = zeros(flow.length);
+  const suction = zeros(flow.length);
   for (let row = 0; row < flow.length; row += 1) {
     const inward = into ? flow[row]! : -flow[row]!;
     inOpening[row] = Math.max(inward, 0) * (1 / opening.area);

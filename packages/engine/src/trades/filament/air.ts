@@ -9,6 +9,7 @@ import { type Course, largest, meanOf } from '../course.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { type Print, printsOf } from '../prints.ts';
+import { zeros } from '../zeros.ts';
 import { restLimit, spoolAirLimit, spoolHumidityLimit } from './limits.ts';
 import { drierSpool, fullerSpool, spoolOutside } from './remedies.ts';
 
@@ -88,7 +89,7 @@ export function humidityOf(run: DayRun, zone: string): Course | undefined {
     const water = levelOf(run, WATER, zone).values;
     const warm = temperatureOf(run, zone).values;
     const given = cabinet.room.humidity;
-    const values = new Float64Array(water.length);
+    const values = zeros(water.length);
     for (let row = 0; row < values.length; row += 1)
       values[row] = Number.isFinite(water[row]!)
         ? vapourPressure(Math.max(water[row]!, 0) / referenceDensity, atmosphere) / saturationPressure(warm[row]!)

@@ -8,6 +8,7 @@ import { causes } from '../causes.ts';
 import { type Course, largest } from '../course.ts';
 import type { DayRun, Measure, Step } from '../measure.ts';
 import { fansIn, OUTSIDE } from '../plant.ts';
+import { zeros } from '../zeros.ts';
 import { caution } from './limits.ts';
 import { doorOpening, openingsOf, pathsOut, type Space, spacesOf } from './spaces.ts';
 
@@ -130,8 +131,8 @@ export function fanAir(run: DayRun, space: Space): Course {
       piecesOf(run, id).map(({ name, to }) => ({ outward: OUTSIDE.includes(to), flow: massFlow(run, name).values })),
     );
   const { times } = record;
-  const inward = new Float64Array(times.length);
-  const outward = new Float64Array(times.length);
+  const inward = zeros(times.length);
+  const outward = zeros(times.length);
   for (const way of ways)
     for (let row = 0; row < times.length; row += 1) {
       const flow = way.flow[row]!;

@@ -13,6 +13,7 @@ import { ownLimit } from '../person-limit.ts';
 import { fansIn, OUTSIDE } from '../plant.ts';
 import { type Print, printsOf } from '../prints.ts';
 import { timeOn } from '../switched.ts';
+import { zeros } from '../zeros.ts';
 
 export function energy(run: DayRun): Measure[] {
   return [...bedEnergies(run), dayEnergy(run), ...exhaustHeats(run), roomRise(run)];
@@ -108,7 +109,7 @@ export function energyByUser(run: DayRun): { beds: number; machines: number; fan
     // Affinity laws: power follows the cube of speed.
     const each = fansIn(path).map(({ watts, speed }, at) => {
       const { times, values: share } = shares[at]!;
-      const cubes = new Float64Array(share.length);
+      const cubes = zeros(share.length);
       for (let row = 0; row < cubes.length; row += 1) cubes[row] = (speed * share[row]!) ** 3;
       return watts * integralOf({ times, values: cubes });
     });
@@ -157,7 +158,7 @@ function exhaustHeats(run: DayRun): Measure[] {
     .map(([id, { to }]) => {
       const outer = temperatureOf(run, to).values;
       const { heatCapacity } = record.network.constants;
-      const heat = { times: record.times, values: new Float64Array(record.times.length) };
+      const heat = { times: record.times, values: zeros(record.times.length) };
       for (const { name, from } of piecesOf(run, id)) {
         const [flow, inner] = [massFlow(run, name).values, temperatureOf(run, from).values];
         for (let row = 0; row < flow.length; row += 1)
@@ -196,7 +197,7 @@ function roomRise(run: DayRun): Measure {
   const { roomTemperature, length } = cabinet.days[day]!;
   const given = repeatDaily(roomTemperature ?? cabinet.room.temperature, length);
   const { times, values: room } = temperatureOf(run, assembly.room);
-  const rise = { times, values: new Float64Array(times.length) };
+  const rise = { times, values: zeros(times.length) };
   for (let row = 0; row < times.length; row += 1) rise.values[row] = room[row]! - courseValue(given, times[row]!);
   const peak = largest(rise);
   const own = ownLimit(cabinet, 'room-rise', 'at-most');

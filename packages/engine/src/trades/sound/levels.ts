@@ -4,6 +4,7 @@ import { fanShares } from '../air-ways.ts';
 import { keptWith } from '../kept.ts';
 import type { DayRun } from '../measure.ts';
 import { fansIn } from '../plant.ts';
+import { zeros } from '../zeros.ts';
 import { type Heard, heardBy } from './places.ts';
 import type { Source } from './sources.ts';
 
@@ -29,7 +30,7 @@ export function sharesOf(run: DayRun, heard: readonly Heard[]): Float64Array[] {
 
 function machineShares(run: DayRun, { id, idle }: Source): Float64Array {
   const { times } = run.record;
-  const shares = new Float64Array(times.length).fill(idle);
+  const shares = zeros(times.length).fill(idle);
   for (const { machine, start, duration } of Object.values(run.cabinet.days[run.day]!.jobs)) {
     if (machine !== id) continue;
     for (let row = 1; row < shares.length; row += 1) {
@@ -43,7 +44,7 @@ function machineShares(run: DayRun, { id, idle }: Source): Float64Array {
 function fanSharesOf(run: DayRun, { id, index }: Source): Float64Array {
   const { values } = fanShares(run, id)[index]!;
   const speed = fansIn(run.cabinet.paths[id]!)[index]!.speed ** SPEED_POWER;
-  const shares = new Float64Array(values.length);
+  const shares = zeros(values.length);
   for (let row = 1; row < shares.length; row += 1)
     shares[row] =
       (speed * (Math.max(values[row - 1]!, 0) ** SPEED_POWER + Math.max(values[row]!, 0) ** SPEED_POWER)) / 2;
@@ -54,7 +55,7 @@ export function stretchesOf(run: DayRun, person: string): readonly Stretch[] {
   return keptWith(run, `stretches of sound:${person}`, () => {
     const { times } = run.record;
     const heard = heardBy(run.cabinet, person);
-    const powers = new Float64Array(times.length);
+    const powers = zeros(times.length);
     for (const [at, shares] of sharesOf(run, heard).entries()) {
       const { power } = heard[at]!;
       for (let row = 1; row < powers.length; row += 1) powers[row]! += shares[row]! * power;
