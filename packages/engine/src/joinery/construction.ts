@@ -39,6 +39,11 @@ export const constructionOf: (cabinet: Cabinet) => Construction = restingOnParts
   };
 });
 
+/** Boards in their sizes, without most of their cuts. */
+export function unpiercedBoards(cabinet: Cabinet): readonly Unmarked[] {
+  return unpierced(cabinet).boards;
+}
+
 /** Everything but the holes of air paths. */
 const unpierced = restingOnParts((cabinet: Cabinet) => {
   const leaves = Object.keys(cabinet.doors).map((id) => [id, leafBoards(cabinet, id)] as const);

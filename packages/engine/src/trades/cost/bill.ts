@@ -1,7 +1,7 @@
 // What the cabinet costs to buy and to build: whole sheets, everything else by the piece, and the hours.
 
 import type { Cabinet } from '../../cabinet/cabinet.ts';
-import { type BoardLot, type CutList, cutListOf, sheetsOf } from '../../joinery/cut-list.ts';
+import { type CountedLot, type CutList, countedList } from '../../joinery/cut-list.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { causes } from '../causes.ts';
 import type { Measure, Step } from '../measure.ts';
@@ -13,7 +13,7 @@ const HOUR = 3600;
 
 export function bill(cabinet: Cabinet): Measure[] {
   const { costs } = cabinet;
-  const list = cutListOf(cabinet);
+  const list = countedList(cabinet);
   const bought = costs.carcass !== undefined;
   const sheets = bought ? [] : sheetMeasures(cabinet, list);
   const hours = hoursOf(cabinet, list);
@@ -23,7 +23,7 @@ export function bill(cabinet: Cabinet): Measure[] {
 /** Boards of a carcass that is built: whole sheets, and by the square metre what is cut to size. */
 export function boardsPrice(
   cabinet: Cabinet,
-  lots: readonly BoardLot[],
+  lots: readonly CountedLot[],
 ): { price: number; cuts: number; unpriced: string[] } {
   const { costs } = cabinet;
   let [price, cuts] = [0, 0];
@@ -31,7 +31,7 @@ export function boardsPrice(
   for (const lot of lots) {
     const perArea = costs.boards[lot.board];
     const sheet = costs.sheets[lot.board];
-    const count = sheetsOf(cabinet, lot);
+    const { count } = lot;
     if (perArea === undefined) unpriced.push(lot.board);
     else {
       // What fits no sheet must be joined of pieces: it is paid by its area.
@@ -47,7 +47,7 @@ export function boardsPrice(
 const areaOf = ({ length, width }: { readonly length: number; readonly width: number }): number => length * width;
 
 /** Seconds of building, with what is set aside for the forgotten. */
-function hoursOf({ costs }: Cabinet, { lots, joints, doors, shelves }: CutList): number {
+function hoursOf({ costs }: Cabinet, { lots, joints, doors, shelves }: CutList<CountedLot>): number {
   if (costs.hours !== undefined) return costs.hours;
   const sawn = lots.filter(({ board }) => costs.sheets[board] !== undefined);
   if (costs.carcass !== undefined || sawn.length === 0) return 0;
@@ -75,7 +75,7 @@ function unpricedParts({ paths, heats, prices }: Cabinet): string[] {
   ];
 }
 
-function total(cabinet: Cabinet, list: CutList, seconds: number): Measure {
+function total(cabinet: Cabinet, list: CutList<CountedLot>, seconds: number): Measure {
   const { costs, currency } = cabinet;
   const limit = budget(cabinet, 'bill');
   const shared = {
@@ -164,9 +164,9 @@ function total(cabinet: Cabinet, list: CutList, seconds: number): Measure {
   };
 }
 
-function sheetMeasures(cabinet: Cabinet, { lots }: CutList): Measure[] {
+function sheetMeasures(cabinet: Cabinet, { lots }: CutList<CountedLot>): Measure[] {
   return lots.flatMap((lot): Measure[] => {
-    const count = sheetsOf(cabinet, lot);
+    const { count } = lot;
     const [length, width] = cabinet.costs.sheets[lot.board] ?? [];
     if (count === undefined || length === undefined || width === undefined) return [];
     const name = `${lot.board} ${formatQuantity('length', lot.thickness)}`;
@@ -229,7 +229,7 @@ function sheetMeasures(cabinet: Cabinet, { lots }: CutList): Measure[] {
   });
 }
 
-function hoursMeasure(cabinet: Cabinet, list: CutList, seconds: number): Measure {
+function hoursMeasure(cabinet: Cabinet, list: CutList<CountedLot>, seconds: number): Measure {
   const { costs } = cabinet;
   return {
     trade: 'cost',
