@@ -172,9 +172,7 @@ describe('asking', () => {
       expect(await said()).toContain('Bands from the 10th to the 90th percentile');
       await page.getByLabel('plan from').fill('Tue 12:00');
       await page.locator('.ask-pane .begin').click();
-      await expect
-        .poll(said, { timeout: 90_000 })
-        .toMatch(/Against the plan before: [\w-]+.* begun, left where they are/);
+      await expect.poll(said, { timeout: 90_000 }).toMatch(/Against the earlier plan: [\w-]+.* begun and stays?,/);
       const seen = await faultsFoundByAxe(page);
 
       await ask(page, 'What does a part cost?');

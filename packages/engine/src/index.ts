@@ -75,6 +75,7 @@ export { spreadFrom } from './judge/spread-from.ts';
 export type { CabinetSource, Evaluate, Outcome, Variant } from './judge/variants.ts';
 export { variantRunner } from './judge/variants.ts';
 export { dialReadings } from './logs/dial.ts';
+export { placedColumn, shiftOf, withReadings } from './logs/given-log.ts';
 export type { Log, LogColumn, LogFault, LogKind, LogRemark, Reading } from './logs/log.ts';
 export { type Place, placeText } from './logs/places.ts';
 export { type LogOptions, readLog } from './logs/read-log.ts';
@@ -140,7 +141,7 @@ export type { Deed, Diary, DoneEntry, JobRun } from './running/diary.ts';
 export { DONE_WORDS } from './running/diary-schema.ts';
 export { dueByText, dueText } from './running/due-text.ts';
 export { type MonthCost, type MonthOptions, monthCost } from './running/month-cost.ts';
-export { type MovedJob, movedText } from './running/moved.ts';
+export { type MovedJob, movedHead, movedText } from './running/moved.ts';
 export {
   type NewJob,
   PART_SAMPLES,
@@ -198,14 +199,13 @@ export { knownUnknowns, unknownNamed } from './studies/calibrate/unknowns.ts';
 export { catchText } from './studies/catch-text.ts';
 export type { Cell, CompareOptions, Comparison, Row, Sheet } from './studies/compare.ts';
 export { AS_IT_STANDS, compare } from './studies/compare.ts';
-export { driftAdvice } from './studies/drift/advice.ts';
 export {
   type DriftColumn,
   type DriftOptions,
   type DriftStudy,
   drift,
-  LEAST_HOURS,
 } from './studies/drift/drift.ts';
+export { driftAdvice, driftAlarmText, driftOpeningText, driftVerdictText } from './studies/drift/drift-words.ts';
 export type { Effect } from './studies/effects.ts';
 export type { Fault, FaultKind } from './studies/fault.ts';
 export { faultsOf } from './studies/fault-list.ts';

@@ -6,6 +6,7 @@ import type { Span } from './place.ts';
 
 /** Cup hinge: hole of 35 mm, 12 mm deep, its edge 4.5 mm from that of the leaf (3 to 6 mm), so that its middle is at 22 mm. */
 export const CUP = { diameter: 0.035, depth: 0.012, middle: 0.022, left: 0.003 } as const;
+
 /** Hinges evenly between the outermost, which lie evenly about the middle of the edge. */
 export function hingePlaces(cabinet: Cabinet, id: string, [from, to]: Span): readonly number[] {
   const { count, spacing } = cabinet.structure.hinges[id] ?? { count: 2, spacing: 0.75 * (to - from) };

@@ -2,6 +2,7 @@
 
 import type { Placing } from '../numerics/schedule/problem.ts';
 import { formatMoment } from '../units/week.ts';
+import { listed } from '../units/words.ts';
 import type { KeptStart, PlannedJob } from './plan.ts';
 import type { Week } from './week.ts';
 import { whyNotAt } from './why.ts';
@@ -37,6 +38,19 @@ export function movedJobs(
     .filter(({ id }) => !jobs.some((job) => job.id === id))
     .map(({ id, machine, start }): MovedJob => ({ id, what: 'gone', before: { machine, start } }));
   return [...told, ...gone];
+}
+
+/** What stands before the jobs that moved: which have begun, and how many are where they were. */
+export function movedHead(moved: readonly MovedJob[]): string {
+  const begun = moved.filter(({ what }) => what === 'begun').map(({ id }) => id);
+  const stay = moved.filter(({ what }) => what === 'stays').length;
+  const one = begun.length === 1;
+  const first =
+    begun.length === 0
+      ? 'nothing has begun'
+      : `${listed(begun)} ${one ? 'has' : 'have'} begun and ${one ? 'stays' : 'stay'}`;
+  const rest = begun.length + stay === moved.length ? '.' : ':';
+  return `Against the earlier plan: ${first}, ${stay} ${stay === 1 ? 'job is where it was' : 'jobs are where they were'}${rest}`;
 }
 
 /** `vase: Tue 9:00 on left, was Mon 18:00: left prints hooks`; undefined for one that is where it was. */

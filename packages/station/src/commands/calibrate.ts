@@ -5,17 +5,18 @@ import {
   dialReadings,
   editText,
   calibrate as fitted,
-  isFault,
   knownUnknowns,
   type Log,
   type LogFault,
   logPicture,
   nearest,
-  parseQuantity,
+  placedColumn,
   type ReadSource,
   readLog,
+  shiftOf,
   type UnitSystem,
   unknownNamed,
+  withReadings,
 } from '@stillair/engine';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
@@ -125,9 +126,9 @@ export async function openLog(
     };
   const columns: Record<string, string> = {};
   for (const text of column) {
-    const at = text.lastIndexOf('=');
-    if (at <= 0) return { fault: `--column "${text}" has no "="`, mend: 'write --column "Temp 1=top"' };
-    columns[text.slice(0, at).trim()] = text.slice(at + 1).trim();
+    const placed = placedColumn(text);
+    if (placed === undefined) return { fault: `--column "${text}" has no "="`, mend: 'write --column "Temp 1=top"' };
+    columns[placed[0]] = placed[1];
   }
   const moved = shift === undefined ? 0 : shiftOf(shift);
   if (moved === undefined)
@@ -137,17 +138,7 @@ export async function openLog(
   const reading = await io.read(logFile!);
   if (!reading.ok) return { fault: `cannot read ${logFile}: ${reading.problem}`, mend: 'name a CSV file' };
   const log = readLog(logFile!, reading.text, source.cabinet, { columns, shift: moved });
-  if ('fault' in log || typed === undefined) return log;
-  return {
-    ...log,
-    columns: [...log.columns, ...typed.columns.map((each) => ({ ...each, name: `${each.name} by hand` }))],
-  };
-}
-
-function shiftOf(text: string): number | undefined {
-  const back = /^\s*[-−]/.test(text);
-  const read = parseQuantity('duration', text.replace(/^\s*[-−+]\s*/, ''));
-  return isFault(read) ? undefined : back ? -read.value : read.value;
+  return 'fault' in log || typed === undefined ? log : withReadings(log, typed);
 }
 
 function noUnknown(id: string, source: ReadSource): string {

@@ -112,7 +112,7 @@ describe('stillair cost', () => {
   it.each<[Partial<CostOptions>, string | undefined, string]>([
     [{ job: 'brakcet' }, undefined, 'there is no job "brakcet"; did you mean bracket?'],
     [{ day: 'usaul' }, undefined, 'there is no day "usaul"; did you mean usual?'],
-    [{ queue: true }, undefined, 'no job waits: give the file a queue:'],
+    [{ queue: true }, undefined, 'there is no job that waits in hall.yaml: give it a queue:'],
     [{ queue: true, month: '2026-11' }, undefined, '--queue is of the whole queue: it goes without --month'],
     [{ plan: 'week.json' }, 'clip.gcode', '--plan is of the jobs that wait in the file'],
     [{ month: 'November' }, undefined, '--month: "November" is no month'],

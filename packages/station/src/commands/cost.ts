@@ -27,7 +27,7 @@ import { longStudy } from '../long-study.ts';
 import { progressLine } from '../progress.ts';
 import { knownIn, readJobFile } from '../read-job-file.ts';
 import { unknownName } from '../unknown-name.ts';
-import { withJobFiles } from '../with-job-files.ts';
+import { jobsWait, noJobWaits, withJobFiles } from '../with-job-files.ts';
 import { openTasks } from '../workers.ts';
 import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 
@@ -209,15 +209,18 @@ async function newJob(
 }
 
 /** What is wrong with the options, before anything is computed. */
-function wrongWords({ cabinet }: ReadSource, jobFile: string | undefined, options: CostOptions): string | undefined {
+function wrongWords(
+  { file, cabinet }: ReadSource,
+  jobFile: string | undefined,
+  options: CostOptions,
+): string | undefined {
   const { day, job, start, parts, month, machine, material } = options;
   const week = options.queue === true ? '--queue' : options.plan === undefined ? undefined : '--plan';
   const other = Object.entries({ month, day, job, parts }).find(([, value]) => value !== undefined)?.[0];
   if (week !== undefined && jobFile !== undefined)
     return `${week} is of the jobs that wait in the file; name the job file there with job-file:`;
   if (week !== undefined && other !== undefined) return `${week} is of the whole queue: it goes without --${other}`;
-  if (week !== undefined && Object.keys({ ...cabinet.queue?.jobs, ...cabinet.queue?.unread }).length === 0)
-    return 'no job waits: give the file a queue: with from: and jobs: (docs/plan.md)';
+  if (week !== undefined && !jobsWait(cabinet)) return noJobWaits(file);
   const days = Object.keys(cabinet.days);
   if (day !== undefined && !days.includes(day)) return unknownName('day', day, days);
   const jobs = days

@@ -1,15 +1,15 @@
 // stillair drift FILE LOG: has the cabinet drifted since its file was put right, since when, and what would explain it?
 
 import {
-  type DriftColumn,
   type DriftStudy,
   driftAdvice,
+  driftAlarmText,
   drift as driftOf,
+  driftOpeningText,
   driftPicture,
-  formatClock,
+  driftVerdictText,
   formatNumber,
   isFault,
-  LEAST_HOURS as LEAST_DRIFT_HOURS,
   parseQuantity,
   placeText,
   type ReadSource,
@@ -86,10 +86,10 @@ function driftText({ cabinet }: ReadSource, study: DriftStudy, units: UnitSystem
   const ink = inkFor(io);
   const width = io.columns;
   return [
-    `${ink.strong(cabinet.title)}\n${hanging('', openingOf(study), width)}`,
+    `${ink.strong(cabinet.title)}\n${hanging('', driftOpeningText(study), width)}`,
     remarksText(study.log.remarks, width),
     study.columns.length === 0 ? '' : columnTable(study, units, width),
-    hanging('', study.drifted ? ink.strong(verdictOf(study, units)) : verdictOf(study, units), width),
+    hanging('', study.drifted ? ink.strong(driftVerdictText(study, units)) : driftVerdictText(study, units), width),
     study.explanations.length === 0
       ? ''
       : `${ink.strong('What would explain it')}\n${explanationTable(study, units, width)}`,
@@ -97,18 +97,6 @@ function driftText({ cabinet }: ReadSource, study: DriftStudy, units: UnitSystem
   ]
     .filter((text) => text !== '')
     .join('\n\n');
-}
-
-function openingOf({ log, day, calibratedWith, columns }: DriftStudy): string {
-  const when = log.firstDay === undefined ? '' : `, from ${log.firstDay}`;
-  const against = calibratedWith === undefined ? 'which no log has put right' : `put right with ${calibratedWith}`;
-  const usual = columns.some(({ noise }) => noise.from === 'this log')
-    ? ' How it scatters is taken from the first part of this log.'
-    : '';
-  const room = log.roomLogged
-    ? ' The room is taken as the log has it: a warm day is no drift.'
-    : ' The log does not have the room: a warm day looks like a drift.';
-  return `${log.file}, ${log.dates} ${log.dates === 1 ? 'day' : 'days'}${when}, against the day ${day} of the file, ${against}.${usual}${room}`;
 }
 
 function columnTable({ columns }: DriftStudy, units: UnitSystem, width: number): string {
@@ -129,46 +117,10 @@ function columnTable({ columns }: DriftStudy, units: UnitSystem, width: number):
       sizeText(column, column.noise.spread, units),
       formatNumber(column.noise.carry, 2),
       `${formatNumber(column.cusum.most, 1)} of ${formatNumber(column.cusum.limit, 1)}`,
-      alarmOf(column),
+      driftAlarmText(column),
     ]),
     width,
   );
-}
-
-function alarmOf({ cusum, ewma }: DriftColumn): string {
-  const first = Math.min(cusum.alarm ?? Number.POSITIVE_INFINITY, ewma.alarm ?? Number.POSITIVE_INFINITY);
-  if (!Number.isFinite(first)) return 'none';
-  return `${momentText(first)}${cusum.side === undefined ? '' : cusum.side === 'up' ? ', too warm or high' : ', too cool or low'}`;
-}
-
-/** `day 3, 9:00` of the log. */
-function momentText(time: number): string {
-  return `day ${Math.floor(time / 86_400) + 1}, ${formatClock(time % 86_400)}`;
-}
-
-function verdictOf(
-  { drifted, tooShort, onset, passing, columns, explanations, notToldApart }: DriftStudy,
-  units: UnitSystem,
-): string {
-  const chance = Math.round(100 * (1 - columns.reduce((none, { falseAlarm }) => none * (1 - falseAlarm), 1)));
-  if (tooShort)
-    return `Too short to tell: a shift as large as the scatter takes some ten hours to show, and no column has ${LEAST_DRIFT_HOURS}.`;
-  if (passing !== undefined)
-    return `No drift that lasts: hours about ${momentText(passing.time)} stand out in ${passing.column}, but what stays since then is less than any hour of a log is known to.`;
-  if (!drifted || onset === undefined)
-    return `No drift. A log of this length raises an alarm without a cause with a chance of ${chance} %.`;
-  const column = columns.find(({ name }) => name === onset.column)!;
-  const size = sizeText(column, Math.abs(onset.shift), units);
-  const [best] = explanations;
-  const names = explanations.filter(({ id }) => notToldApart.includes(id)).map(({ label }) => label);
-  const why =
-    best === undefined || best.explains < 0.1
-      ? 'None of what was tried explains it.'
-      : names.length > 1
-        ? `${names.join(' and ')} explain it about equally well.`
-        : `Best explained by: ${best.label}.`;
-  const span = onset.to === onset.from ? '' : ` (between ${momentText(onset.from)} and ${momentText(onset.to)})`;
-  return `Drifted since about ${momentText(onset.time)}${span}: ${onset.column} is ${size} ${onset.shift > 0 ? 'above' : 'below'} what the file says. ${why}`;
 }
 
 function explanationTable({ explanations }: DriftStudy, units: UnitSystem, width: number): string {

@@ -8,6 +8,7 @@ import {
   formatDay,
   formatMoment,
   formatNumber,
+  movedHead,
   movedText,
   type Plan,
   type PlanAim,
@@ -263,10 +264,9 @@ function whys({ jobs, queue: { origin }, now }: Plan, io: Io): string {
 function movedLines({ moved, queue: { origin } }: Plan, io: Io): string[] {
   if (moved === undefined) return [];
   const lines = moved.flatMap((job) => movedText(job, origin) ?? []);
-  const begun = moved.filter(({ what }) => what === 'begun').map(({ id }) => id);
-  const stay = moved.filter(({ what }) => what === 'stays').length;
-  const head = `Against the earlier plan: ${begun.length === 0 ? 'nothing has begun' : `${begun.join(', ')} ${begun.length === 1 ? 'has' : 'have'} begun and ${begun.length === 1 ? 'stays' : 'stay'}`}, ${stay} ${stay === 1 ? 'job is' : 'jobs are'} where ${stay === 1 ? 'it was' : 'they were'}${lines.length === 0 ? '.' : ':'}`;
-  return [[hanging('', head, io.columns), ...lines.map((text) => hanging('- ', text, io.columns))].join('\n')];
+  return [
+    [hanging('', movedHead(moved), io.columns), ...lines.map((text) => hanging('- ', text, io.columns))].join('\n'),
+  ];
 }
 
 function remarksText({ remarks }: Plan, io: Io): string[] {

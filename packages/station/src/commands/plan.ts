@@ -17,7 +17,7 @@ import { earlierPlan } from '../earlier-plan.ts';
 import type { ExitCode, Io } from '../io.ts';
 import { loadCabinet } from '../load-cabinet.ts';
 import { longStudy } from '../long-study.ts';
-import { withJobFiles } from '../with-job-files.ts';
+import { jobsWait, noJobWaits, withJobFiles } from '../with-job-files.ts';
 import { openTasks } from '../workers.ts';
 import { printsTwice, tellWritten, writeOut } from '../write-out.ts';
 import { planText } from './plan-text.ts';
@@ -39,8 +39,7 @@ export async function planCommand(file: string, options: PlanCommandOptions, io:
   const loaded = await loadCabinet(file, 'plan', io);
   if (loaded === undefined) return 2;
   const { queue, title, machines } = loaded.cabinet;
-  if (queue === undefined || Object.keys({ ...queue.jobs, ...queue.unread }).length === 0)
-    return wrong(io, `there is no job that waits in ${file}: give it a queue: with from: and jobs: (docs/plan.md)`);
+  if (queue === undefined || !jobsWait(loaded.cabinet)) return wrong(io, noJobWaits(file));
   const source = await withJobFiles(loaded, io);
   if (typeof source === 'number') return source;
   const now = nowOf(options.now, source);

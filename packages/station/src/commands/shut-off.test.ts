@@ -57,7 +57,7 @@ describe('stillair shut-off', () => {
     expect(text).toContain('Each job that waits is begun alone at 9:00');
     expect(text).toMatch(/left\.vase \d+:\d+ 100 °C/);
     expect(await run({ queue: true, day: 'usual' }, { files })).toMatchObject({ code: 2 });
-    expect((await run({ queue: true })).err).toContain('no job waits');
+    expect((await run({ queue: true })).err).toContain('there is no job that waits in ');
   });
 
   it('exits 2 and says which days there are', async () => {

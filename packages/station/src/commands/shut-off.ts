@@ -22,7 +22,7 @@ import { progressLine } from '../progress.ts';
 import { table } from '../table.ts';
 import { hanging } from '../text.ts';
 import { unknownName } from '../unknown-name.ts';
-import { withJobFiles } from '../with-job-files.ts';
+import { jobsWait, noJobWaits, withJobFiles } from '../with-job-files.ts';
 
 export interface ShutOffCommandOptions {
   readonly day?: string;
@@ -47,12 +47,9 @@ export async function shutOff(file: string, options: ShutOffCommandOptions, io: 
 }
 
 async function ofQueue(loaded: ReadSource, options: ShutOffCommandOptions, io: Io): Promise<ExitCode> {
-  const { queue } = loaded.cabinet;
-  if (options.day !== undefined || Object.keys({ ...queue?.jobs, ...queue?.unread }).length === 0) {
+  if (options.day !== undefined || !jobsWait(loaded.cabinet)) {
     const problem =
-      options.day === undefined
-        ? 'no job waits: give the file a queue: with from: and jobs: (docs/plan.md)'
-        : '--queue is of jobs that wait: it goes without --day';
+      options.day === undefined ? noJobWaits(loaded.file) : '--queue is of jobs that wait: it goes without --day';
     io.err(`stillair shut-off: ${problem}`);
     return 2;
   }

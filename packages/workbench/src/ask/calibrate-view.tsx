@@ -12,6 +12,7 @@ import {
 } from '@stillair/engine';
 import type { Calibrated } from '../engine/protocol.ts';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { LogFaultView, LogPicture, LogRemarks } from './log-words.tsx';
 import { PartName } from './part-name.tsx';
 
@@ -54,38 +55,30 @@ function Known(props: KnownProps) {
 function Unknowns({ calibrated: { study }, units }: KnownProps) {
   const text = ({ unit }: CalibratedUnknown, value: number): string => unknownText(unit, value, units);
   return (
-    <div className="scrolls" tabIndex={0} role="region" aria-label="what the log says of each unknown">
-      <table className="answer">
-        <caption>What the log says</caption>
-        <thead>
-          <tr>
-            <th scope="col">Unknown</th>
-            <th scope="col">The file</th>
-            <th scope="col">The log</th>
-            <th scope="col">95 % interval</th>
-            <th scope="col">With what was not fitted</th>
+    <AnswerTable
+      label="what the log says of each unknown"
+      caption="What the log says"
+      heads={['Unknown', 'The file', 'The log', '95 % interval', 'With what was not fitted']}
+    >
+      <tbody>
+        {study.unknowns.map((unknown) => (
+          <tr key={unknown.id}>
+            <th scope="row">
+              {unknown.label}
+              {unknown.atBound ? ' (at the end of what it may be)' : ''}
+            </th>
+            <td>{text(unknown, unknown.was)}</td>
+            <td>{text(unknown, unknown.value)}</td>
+            <td>
+              {text(unknown, unknown.low)} to {text(unknown, unknown.high)}
+            </td>
+            <td>
+              {text(unknown, unknown.lowAll)} to {text(unknown, unknown.highAll)}
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {study.unknowns.map((unknown) => (
-            <tr key={unknown.id}>
-              <th scope="row">
-                {unknown.label}
-                {unknown.atBound ? ' (at the end of what it may be)' : ''}
-              </th>
-              <td>{text(unknown, unknown.was)}</td>
-              <td>{text(unknown, unknown.value)}</td>
-              <td>
-                {text(unknown, unknown.low)} to {text(unknown, unknown.high)}
-              </td>
-              <td>
-                {text(unknown, unknown.lowAll)} to {text(unknown, unknown.highAll)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </AnswerTable>
   );
 }
 
@@ -93,39 +86,30 @@ function Columns({ calibrated: { study }, ...props }: KnownProps) {
   const { units } = props;
   const text = (column: CalibratedColumn, value: number): string => sizeText(column, value, units);
   return (
-    <div className="scrolls" tabIndex={0} role="region" aria-label="how far each column is off">
-      <table className="answer">
-        <caption>Measured less computed, root of the mean square</caption>
-        <thead>
-          <tr>
-            <th scope="col">Column</th>
-            <th scope="col">Place</th>
-            <th scope="col">Values</th>
-            <th scope="col">Before</th>
-            <th scope="col">After</th>
-            <th scope="col">Noise</th>
+    <AnswerTable
+      label="how far each column is off"
+      caption="Measured less computed, root of the mean square"
+      heads={['Column', 'Place', 'Values', 'Before', 'After', 'Noise']}
+    >
+      <tbody>
+        {study.columns.map((column) => (
+          <tr key={column.name}>
+            <th scope="row">{column.name}</th>
+            <td>
+              <PartName {...props} says={placeText(column.place)} name={column.place.id} day={study.day} />
+            </td>
+            <td>{column.values}</td>
+            <td>{text(column, column.before)}</td>
+            <td>{text(column, column.after)}</td>
+            <td>
+              {column.noise === undefined
+                ? `${text(column, column.assumedNoise ?? 0)} (taken)`
+                : text(column, column.noise.spread)}
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {study.columns.map((column) => (
-            <tr key={column.name}>
-              <th scope="row">{column.name}</th>
-              <td>
-                <PartName {...props} says={placeText(column.place)} name={column.place.id} day={study.day} />
-              </td>
-              <td>{column.values}</td>
-              <td>{text(column, column.before)}</td>
-              <td>{text(column, column.after)}</td>
-              <td>
-                {column.noise === undefined
-                  ? `${text(column, column.assumedNoise ?? 0)} (taken)`
-                  : text(column, column.noise.spread)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </AnswerTable>
   );
 }
 

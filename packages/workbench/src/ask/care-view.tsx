@@ -3,6 +3,7 @@
 import { type CareRow, type CareStudy, dueByText, dueText } from '@stillair/engine';
 import { VerdictMark } from '../remarks/verdict-mark.tsx';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { EffectLine } from './effect-line.tsx';
 import { PartName } from './part-name.tsx';
 import { UnreadableView } from './unreadable-view.tsx';
@@ -32,20 +33,11 @@ function Known({ study, ...props }: KnownProps) {
           ? `No diary was picked, so that nothing is known of what was done to ${tasks.length} things that want care.`
           : `Of ${tasks.length} things that want care ${count('fails')} are overdue on ${today} and ${count('tight')} due about now, by the diary since ${began}.`}
       </p>
-      <div className="scrolls" tabIndex={0} role="region" aria-label="what wants care">
-        <table className="answer">
-          <thead>
-            <tr>
-              <th scope="col">Due</th>
-              <th scope="col">What</th>
-              <th scope="col">Why</th>
-            </tr>
-          </thead>
-          {groups.map(({ verdict, head }) => (
-            <Group key={verdict} {...props} head={head} rows={tasks.filter((row) => row.verdict === verdict)} />
-          ))}
-        </table>
-      </div>
+      <AnswerTable label="what wants care" heads={['Due', 'What', 'Why']}>
+        {groups.map(({ verdict, head }) => (
+          <Group key={verdict} {...props} head={head} rows={tasks.filter((row) => row.verdict === verdict)} />
+        ))}
+      </AnswerTable>
       {worn.length > 0 && <h3>What overdue parts do to the findings</h3>}
       {worn.map(({ id, ageing, effects = [] }) => (
         <div key={id}>

@@ -3,6 +3,7 @@
 import { catchText, type Effect, type FaultRow, STANDING } from '@stillair/engine';
 import { useState } from 'preact/compat';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { EffectLine } from './effect-line.tsx';
 import { PartName } from './part-name.tsx';
 
@@ -28,22 +29,14 @@ export function FaultsView(props: AnswerProps<'faults'>) {
           : ''}
       </p>
       {acting.length > 0 && (
-        <div className="scrolls" tabIndex={0} role="region" aria-label="faults, what nothing catches first">
-          <table className="answer">
-            <thead>
-              <tr>
-                <th scope="col">Class</th>
-                <th scope="col">Fault</th>
-                <th scope="col">What it comes to</th>
-                <th scope="col">What acts</th>
-                <th scope="col">Then</th>
-              </tr>
-            </thead>
-            {groups.map(({ caught, head }) => (
-              <Group key={caught} {...props} head={head} rows={acting.filter((row) => row.caught === caught)} />
-            ))}
-          </table>
-        </div>
+        <AnswerTable
+          label="faults, what nothing catches first"
+          heads={['Class', 'Fault', 'What it comes to', 'What acts', 'Then']}
+        >
+          {groups.map(({ caught, head }) => (
+            <Group key={caught} {...props} head={head} rows={acting.filter((row) => row.caught === caught)} />
+          ))}
+        </AnswerTable>
       )}
       {idle.length > 0 && <p className="rest">No finding is worse for: {idle.map(({ says }) => says).join('; ')}.</p>}
       {faults

@@ -4,6 +4,7 @@ import { formatQuantity, type KindName, type Miss, type PareRow, savesText } fro
 import { placeText } from '../remarks/finding-text.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { PartName } from './part-name.tsx';
 
 export function PareView(props: AnswerProps<'pare'>) {
@@ -31,23 +32,13 @@ export function PareView(props: AnswerProps<'pare'>) {
         </p>
       )}
       {rows.length > 0 && (
-        <div className="scrolls" tabIndex={0} role="region" aria-label="parts that were taken out">
-          <table className="answer">
-            <thead>
-              <tr>
-                <th scope="col">Part</th>
-                <th scope="col">Saves, {currency}</th>
-                <th scope="col">What misses it</th>
-                <th scope="col">Then</th>
-              </tr>
-            </thead>
-            <tbody>
-              {rows.map((row) => (
-                <PareLine key={row.id} {...props} row={row} />
-              ))}
-            </tbody>
-          </table>
-        </div>
+        <AnswerTable label="parts that were taken out" heads={['Part', `Saves, ${currency}`, 'What misses it', 'Then']}>
+          <tbody>
+            {rows.map((row) => (
+              <PareLine key={row.id} {...props} row={row} />
+            ))}
+          </tbody>
+        </AnswerTable>
       )}
       {parts
         .filter(({ fault }) => fault !== undefined)

@@ -9,6 +9,7 @@ import {
   type QueueCosts,
 } from '@stillair/engine';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { PartName } from './part-name.tsx';
 import { UnreadableView } from './unreadable-view.tsx';
 
@@ -61,30 +62,20 @@ function OfQueue({ costs, ...props }: Shown & { readonly costs: QueueCosts }) {
         <Rows rows={[...rows, total, eachJob, month]} />
       </table>
       {jobs.length > 0 && (
-        <div className="scrolls" tabIndex={0} role="region" aria-label="what each job costs">
-          <table className="answer">
-            <thead>
-              <tr>
-                <th scope="col">Job</th>
-                <th scope="col">On</th>
-                <th scope="col">Starts</th>
-                <th scope="col">One good job</th>
+        <AnswerTable label="what each job costs" heads={['Job', 'On', 'Starts', 'One good job']}>
+          <tbody>
+            {jobs.map(({ job, machine, start, total: sum }) => (
+              <tr key={job}>
+                <th scope="row">{job}</th>
+                <td>
+                  <PartName {...props} says={machine} name={machine} />
+                </td>
+                <td>{formatMoment(origin, start)}</td>
+                <td>{moneyText(sum)}</td>
               </tr>
-            </thead>
-            <tbody>
-              {jobs.map(({ job, machine, start, total: sum }) => (
-                <tr key={job}>
-                  <th scope="row">{job}</th>
-                  <td>
-                    <PartName {...props} says={machine} name={machine} />
-                  </td>
-                  <td>{formatMoment(origin, start)}</td>
-                  <td>{moneyText(sum)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
+            ))}
+          </tbody>
+        </AnswerTable>
       )}
       <Remarks remarks={remarks} />
     </>

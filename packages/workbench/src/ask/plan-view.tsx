@@ -5,6 +5,7 @@ import {
   formatMoment,
   formatQuantity,
   type KindName,
+  movedHead,
   movedText,
   type Plan,
   type PlanCheck,
@@ -15,6 +16,7 @@ import { download } from '../files/browser-store.ts';
 import { bandText } from '../remarks/finding-text.ts';
 import { VerdictMark, verdictWord } from '../remarks/verdict-mark.tsx';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { PartName } from './part-name.tsx';
 import { Picture } from './picture.tsx';
 import { UnreadableView } from './unreadable-view.tsx';
@@ -51,24 +53,13 @@ function Made(props: MadeProps) {
               take it out as a calendar
             </button>
           </p>
-          <div className="scrolls" tabIndex={0} role="region" aria-label="when each job starts">
-            <table className="answer">
-              <thead>
-                <tr>
-                  <th scope="col">Job</th>
-                  <th scope="col">On</th>
-                  <th scope="col">Starts</th>
-                  <th scope="col">Ends</th>
-                  <th scope="col">Why not before</th>
-                </tr>
-              </thead>
-              <tbody>
-                {jobs.map((job) => (
-                  <JobLine key={job.id} {...props} job={job} />
-                ))}
-              </tbody>
-            </table>
-          </div>
+          <AnswerTable label="when each job starts" heads={['Job', 'On', 'Starts', 'Ends', 'Why not before']}>
+            <tbody>
+              {jobs.map((job) => (
+                <JobLine key={job.id} {...props} job={job} />
+              ))}
+            </tbody>
+          </AnswerTable>
         </>
       )}
       {broken.map((check) => (
@@ -111,20 +102,13 @@ function JobLine({ job, ...props }: MadeProps & { readonly job: PlannedJob }) {
 function Moved({ made: { plan } }: MadeProps) {
   const { moved, queue } = plan;
   if (moved === undefined) return null;
-  const begun = moved.filter(({ what }) => what === 'begun').map(({ id }) => id);
-  const stay = moved.filter(({ what }) => what === 'stays').length;
   const lines = moved.flatMap((job) => {
     const text = movedText(job, queue.origin);
     return text === undefined ? [] : [{ id: job.id, text }];
   });
   return (
     <>
-      <p>
-        Against the plan before:{' '}
-        {begun.length === 0 ? 'nothing has begun' : `${begun.join(', ')} begun, left where they are`}; {stay}{' '}
-        {stay === 1 ? 'job is' : 'jobs are'} where {stay === 1 ? 'it was' : 'they were'}
-        {lines.length === 0 ? '.' : '; of the others:'}
-      </p>
+      <p>{movedHead(moved)}</p>
       {lines.length > 0 && (
         <ul className="moved">
           {lines.map(({ id, text }) => (

@@ -11,6 +11,7 @@ import {
 } from '@stillair/engine';
 import { placeText } from '../remarks/finding-text.ts';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { Picture } from './picture.tsx';
 
 export function SearchView(props: AnswerProps<'search'>) {
@@ -121,49 +122,38 @@ function Winner({ result: { study }, current, onKeep }: AnswerProps<'search'>) {
 function Front({ result: { study }, units, current, onKeep }: AnswerProps<'search'>) {
   const { front, wants, currency } = study;
   return (
-    <div className="scrolls" tabIndex={0} role="region" aria-label="the front">
-      <table className="answer">
-        <caption>The front: none of these is beaten in everything that is wanted</caption>
-        <thead>
-          <tr>
+    <AnswerTable
+      label="the front"
+      caption="The front: none of these is beaten in everything that is wanted"
+      heads={[...wants, 'keeps all', 'changes', 'then']}
+    >
+      <tbody>
+        {front.map((variant) => (
+          <tr key={JSON.stringify(variant.edits)}>
             {wants.map((want) => (
-              <th key={want} scope="col">
-                {want}
-              </th>
+              <td key={want}>{comesToText(want, variant.comesTo[want], currency, units)}</td>
             ))}
-            <th scope="col">keeps all</th>
-            <th scope="col">changes</th>
-            <th scope="col">then</th>
+            <td>{variant.chance === undefined ? '' : `${Math.round(100 * variant.chance)} %`}</td>
+            <th scope="row">
+              {variant.changes.length === 0
+                ? 'as it stands'
+                : variant.changes.map(({ id, to }) => `${id}: ${to}`).join('; ')}
+            </th>
+            <td>
+              {current && variant.edits.length > 0 && (
+                <button
+                  type="button"
+                  className="quiet"
+                  onClick={() => onKeep(`found for ${wants.join(' and ')}`, variant.edits)}
+                >
+                  keep as an option
+                </button>
+              )}
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {front.map((variant) => (
-            <tr key={JSON.stringify(variant.edits)}>
-              {wants.map((want) => (
-                <td key={want}>{comesToText(want, variant.comesTo[want], currency, units)}</td>
-              ))}
-              <td>{variant.chance === undefined ? '' : `${Math.round(100 * variant.chance)} %`}</td>
-              <th scope="row">
-                {variant.changes.length === 0
-                  ? 'as it stands'
-                  : variant.changes.map(({ id, to }) => `${id}: ${to}`).join('; ')}
-              </th>
-              <td>
-                {current && variant.edits.length > 0 && (
-                  <button
-                    type="button"
-                    className="quiet"
-                    onClick={() => onKeep(`found for ${wants.join(' and ')}`, variant.edits)}
-                  >
-                    keep as an option
-                  </button>
-                )}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </AnswerTable>
   );
 }
 

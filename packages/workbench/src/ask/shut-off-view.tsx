@@ -10,6 +10,7 @@ import {
   type ShutOffs,
 } from '@stillair/engine';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { PartName } from './part-name.tsx';
 import { UnreadableView } from './unreadable-view.tsx';
 
@@ -31,26 +32,16 @@ function Found(props: FoundProps) {
       </p>
       {jobs.length === 0 && <p>Nothing is printed on these days.</p>}
       {jobs.length > 0 && (
-        <div className="scrolls" tabIndex={0} role="region" aria-label="when a socket may go off">
-          <table className="answer">
-            <thead>
-              <tr>
-                <th scope="col">Job</th>
-                <th scope="col">Day</th>
-                <th scope="col">Ends</th>
-                <th scope="col">Bed cool after</th>
-                <th scope="col">Hot end</th>
-                <th scope="col">Off from</th>
-                <th scope="col">After its start</th>
-              </tr>
-            </thead>
-            <tbody>
-              {jobs.map((job) => (
-                <JobLine key={`${job.day}/${job.part}`} {...props} job={job} />
-              ))}
-            </tbody>
-          </table>
-        </div>
+        <AnswerTable
+          label="when a socket may go off"
+          heads={['Job', 'Day', 'Ends', 'Bed cool after', 'Hot end', 'Off from', 'After its start']}
+        >
+          <tbody>
+            {jobs.map((job) => (
+              <JobLine key={`${job.day}/${job.part}`} {...props} job={job} />
+            ))}
+          </tbody>
+        </AnswerTable>
       )}
       {switches.length > 0 && <h3>For a switch that measures power</h3>}
       <ul>

@@ -14,6 +14,7 @@ import {
 import { bandText, limitText, placeText } from '../remarks/finding-text.ts';
 import { SpreadBar } from '../remarks/spread-bar.tsx';
 import type { AnswerProps } from './answer.ts';
+import { AnswerTable } from './answer-table.tsx';
 import { PartName } from './part-name.tsx';
 
 /** Rows of each table at most. */
@@ -52,37 +53,29 @@ export function SpreadView(props: AnswerProps<'spread'>) {
 
 function OptionTable({ options }: { readonly options: readonly OptionSpread[] }) {
   return (
-    <div className="scrolls" tabIndex={0} role="region" aria-label="what the options change">
-      <table className="answer">
-        <caption>What the options change, on the same samples</caption>
-        <thead>
-          <tr>
-            <th scope="col">Option</th>
-            <th scope="col">Limits broken</th>
-            <th scope="col">Fewer in</th>
-            <th scope="col">More in</th>
-            <th scope="col">All kept in</th>
+    <AnswerTable
+      label="what the options change"
+      caption="What the options change, on the same samples"
+      heads={['Option', 'Limits broken', 'Fewer in', 'More in', 'All kept in']}
+    >
+      <tbody>
+        {options.map(({ id, fault, broken, fewer, more, meetsAll }) => (
+          <tr key={id}>
+            <th scope="row">{id}</th>
+            <td>
+              {fault !== undefined
+                ? `cannot be run: ${fault}`
+                : broken === undefined
+                  ? ''
+                  : `${broken.value.toFixed(1)} ± ${(broken.error ?? 0).toFixed(1)}`}
+            </td>
+            <td>{percentText(fewer)}</td>
+            <td>{percentText(more)}</td>
+            <td>{percentText(meetsAll)}</td>
           </tr>
-        </thead>
-        <tbody>
-          {options.map(({ id, fault, broken, fewer, more, meetsAll }) => (
-            <tr key={id}>
-              <th scope="row">{id}</th>
-              <td>
-                {fault !== undefined
-                  ? `cannot be run: ${fault}`
-                  : broken === undefined
-                    ? ''
-                    : `${broken.value.toFixed(1)} ± ${(broken.error ?? 0).toFixed(1)}`}
-              </td>
-              <td>{percentText(fewer)}</td>
-              <td>{percentText(more)}</td>
-              <td>{percentText(meetsAll)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </AnswerTable>
   );
 }
 
@@ -108,48 +101,40 @@ function Differences({ result: { options, differences }, look, units }: AnswerPr
 function Open({ open, ...props }: AnswerProps<'spread'> & { readonly open: readonly FindingSpread[] }) {
   const { look, units } = props;
   return (
-    <div className="scrolls" tabIndex={0} role="region" aria-label="verdicts that are open">
-      <table className="answer">
-        <caption>
-          {open.length > MOST ? `The ${MOST} verdicts that are most open, of ${open.length}` : 'Verdicts that are open'}
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Finding</th>
-            <th scope="col">10 to 90 %</th>
-            <th scope="col">Limit</th>
-            <th scope="col">Kept in</th>
-            <th scope="col">Varies by</th>
+    <AnswerTable
+      label="verdicts that are open"
+      caption={
+        open.length > MOST ? `The ${MOST} verdicts that are most open, of ${open.length}` : 'Verdicts that are open'
+      }
+      heads={['Finding', '10 to 90 %', 'Limit', 'Kept in', 'Varies by']}
+    >
+      <tbody>
+        {open.slice(0, MOST).map((finding) => (
+          <tr key={finding.id}>
+            <th scope="row">
+              <PartName
+                {...props}
+                says={`${finding.title}, ${placeText(finding, look.days.length)}`}
+                name={finding.part}
+                day={finding.day}
+              />
+            </th>
+            <td>
+              {bandText(finding, units)}
+              <SpreadBar finding={finding} units={units} pending={false} />
+            </td>
+            <td title={finding.limit?.source}>{limitText(finding, units)}</td>
+            <td>{percentText(finding.chance)}</td>
+            <td>
+              {finding.shares
+                .slice(0, 2)
+                .map(({ label, share }) => `${label} ${Math.round(100 * share)} %`)
+                .join(', ') || 'nothing told apart'}
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {open.slice(0, MOST).map((finding) => (
-            <tr key={finding.id}>
-              <th scope="row">
-                <PartName
-                  {...props}
-                  says={`${finding.title}, ${placeText(finding, look.days.length)}`}
-                  name={finding.part}
-                  day={finding.day}
-                />
-              </th>
-              <td>
-                {bandText(finding, units)}
-                <SpreadBar finding={finding} units={units} pending={false} />
-              </td>
-              <td title={finding.limit?.source}>{limitText(finding, units)}</td>
-              <td>{percentText(finding.chance)}</td>
-              <td>
-                {finding.shares
-                  .slice(0, 2)
-                  .map(({ label, share }) => `${label} ${Math.round(100 * share)} %`)
-                  .join(', ') || 'nothing told apart'}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </AnswerTable>
   );
 }
 

@@ -4,6 +4,12 @@
 import type { Evaluate, LogPlan } from '@stillair/engine';
 import type { Help, Helped, Runs } from './protocol.ts';
 
+/** How far a piece of work is, and whether it is still wanted. */
+export interface Hooks {
+  readonly progress: (done: number, all: number) => void;
+  readonly stop: () => boolean;
+}
+
 export type Spread<Task, Result> = (
   tasks: readonly Task[],
   hooks: Parameters<Evaluate>[1],

@@ -274,7 +274,7 @@ type LongKind = 'judge' | 'ask' | 'dayBands' | 'stop' | 'leave';
 export type QuickQuestion = Exclude<Question, { readonly kind: LongKind }>;
 export type LongQuestion = Extract<Question, { readonly kind: LongKind }>;
 
-/** A look that several workers share: the first also takes what no day changes, and every so-manieth day is one's own. */
+/** A look that `of` workers share: each takes every `of`-th day, from its own place `at` on; the first also takes what no day changes. */
 export interface Share {
   readonly at: number;
   readonly of: number;

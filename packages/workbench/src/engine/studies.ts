@@ -19,7 +19,7 @@ import {
   type Variant,
   variantRunner,
 } from '@stillair/engine';
-import type { Hands, Spread } from './hands.ts';
+import type { Hands, Hooks, Spread } from './hands.ts';
 import { logsOnDemand, queueOnDemand } from './on-demand.ts';
 import type { Results, Runs, StudyName, Wishes } from './protocol.ts';
 import { keepOutcomes, seldom } from './so-far.ts';
@@ -27,16 +27,14 @@ import { careBy } from './study-care.ts';
 import { readJobFile } from './study-job.ts';
 import { makePapers } from './study-papers.ts';
 
-export interface StudyHooks<Name extends StudyName> {
-  readonly progress: (done: number, all: number) => void;
-  readonly stop: () => boolean;
+export interface StudyHooks<Name extends StudyName> extends Hooks {
   /** Told now and then of what there is so far. */
   readonly soFar: (result: Results[Name]) => void;
 }
 
 type Ask<Task, Result, Name extends StudyName> = (
   evaluate: Spread<Task, Result>,
-  hooks: Pick<StudyHooks<Name>, 'progress' | 'stop'>,
+  hooks: Hooks,
 ) => Promise<Results[Name]>;
 
 export function study<Name extends StudyName>(

@@ -12,16 +12,11 @@ import {
   type ReadSource,
   readDiary,
 } from '@stillair/engine';
-import { type Hands, turn } from './hands.ts';
+import { type Hands, type Hooks, turn } from './hands.ts';
 import type { Results, Wishes } from './protocol.ts';
-import { type FileHooks, withJobFiles } from './study-queue.ts';
+import { withJobFiles } from './study-queue.ts';
 
-export function costsOf(
-  source: ReadSource,
-  wishes: Wishes,
-  hands: Hands,
-  hooks: FileHooks,
-): Promise<Results['partCosts']> {
+export function costsOf(source: ReadSource, wishes: Wishes, hands: Hands, hooks: Hooks): Promise<Results['partCosts']> {
   switch (wishes.of) {
     case 'queue':
       return ofQueue(source, wishes, hands, hooks);
@@ -35,18 +30,13 @@ export function costsOf(
 async function ofDays(
   source: ReadSource,
   { samples, days }: Wishes,
-  { progress, stop }: FileHooks,
+  { progress, stop }: Hooks,
 ): Promise<Results['partCosts']> {
   const costs = await partCosts(source, { samples, progress, stop, ...(days === undefined ? {} : { days }) });
   return { of: 'days', costs };
 }
 
-async function ofQueue(
-  asked: ReadSource,
-  wishes: Wishes,
-  hands: Hands,
-  hooks: FileHooks,
-): Promise<Results['partCosts']> {
+async function ofQueue(asked: ReadSource, wishes: Wishes, hands: Hands, hooks: Hooks): Promise<Results['partCosts']> {
   const source = await withJobFiles(asked, wishes, hooks);
   if ('unreadable' in source) return source;
   const evaluate = hands.spread<PlanTask, PlanOutcome>({ runs: 'trials', text: source.text, here: planRunner(source) });
@@ -62,7 +52,7 @@ async function ofQueue(
 async function ofMonth(
   source: ReadSource,
   { file, today = '', month = '', samples }: Wishes,
-  { progress, stop }: FileHooks,
+  { progress, stop }: Hooks,
 ): Promise<Results['partCosts']> {
   const day = parseDate(today);
   if (typeof day !== 'number') throw new Error(`the date is not understood: ${day.what}`);

@@ -6,7 +6,6 @@ import {
   dialReadings,
   drift,
   driftPicture,
-  isFault,
   type Log,
   type LogFault,
   type LogOutcome,
@@ -14,24 +13,21 @@ import {
   type LogTask,
   logPicture,
   logRunner,
-  parseQuantity,
+  placedColumn,
   type ReadSource,
   readLog,
+  shiftOf,
+  withReadings,
 } from '@stillair/engine';
-import type { Hands, Spread } from './hands.ts';
+import type { Hands, Hooks, Spread } from './hands.ts';
 import { measuredOver } from './measured.ts';
 import type { Results, Wishes } from './protocol.ts';
-
-export interface LogHooks {
-  readonly progress: (done: number, all: number) => void;
-  readonly stop: () => boolean;
-}
 
 export async function calibrateBy(
   source: ReadSource,
   wishes: Wishes,
   hands: Hands,
-  { progress, stop }: LogHooks,
+  { progress, stop }: Hooks,
 ): Promise<Results['calibrate']> {
   const log = await logOf(source, wishes);
   if ('fault' in log) return log;
@@ -51,7 +47,7 @@ export async function driftBy(
   source: ReadSource,
   wishes: Wishes,
   hands: Hands,
-  { progress, stop }: LogHooks,
+  { progress, stop }: Hooks,
 ): Promise<Results['drift']> {
   const log = await logOf(source, wishes);
   if ('fault' in log) return log;
@@ -90,25 +86,15 @@ export async function logOf(
     return { fault: 'there is neither a log nor a reading', mend: 'pick a log, or type a reading' };
   const columns: Record<string, string> = {};
   for (const line of placed) {
-    const at = line.lastIndexOf('=');
-    if (at <= 0) return { fault: `"${line}" says no place of a column`, mend: 'write it such as Temp 1=top' };
-    columns[line.slice(0, at).trim()] = line.slice(at + 1).trim();
+    const one = placedColumn(line);
+    if (one === undefined) return { fault: `"${line}" says no place of a column`, mend: 'write it such as Temp 1=top' };
+    columns[one[0]] = one[1];
   }
   const moved = shift === undefined ? 0 : shiftOf(shift);
   if (moved === undefined)
     return { fault: `"${shift}" is no time to shift by`, mend: 'write it such as 1 h or -30 min' };
   const log = readLog(file.name, await file.text(), cabinet, { columns, shift: moved });
-  if ('fault' in log || typed === undefined) return log;
-  return {
-    ...log,
-    columns: [...log.columns, ...typed.columns.map((each) => ({ ...each, name: `${each.name} by hand` }))],
-  };
-}
-
-function shiftOf(text: string): number | undefined {
-  const back = /^\s*[-−]/.test(text);
-  const read = parseQuantity('duration', text.replace(/^\s*[-−+]\s*/, ''));
-  return isFault(read) ? undefined : back ? -read.value : read.value;
+  return 'fault' in log || typed === undefined ? log : withReadings(log, typed);
 }
 
 /** What is wrong with a log is told without the name of a function before it. */

@@ -14,9 +14,9 @@ import {
   planRunner,
   type ReadSource,
 } from '@stillair/engine';
-import { type Hands, turn } from './hands.ts';
+import { type Hands, type Hooks, turn } from './hands.ts';
 import type { Results, Wishes } from './protocol.ts';
-import { type FileHooks, withJobFiles } from './study-queue.ts';
+import { withJobFiles } from './study-queue.ts';
 
 const DAY = 86_400;
 
@@ -24,7 +24,7 @@ export async function planWeek(
   asked: ReadSource,
   wishes: Wishes,
   hands: Hands,
-  { progress, stop }: FileHooks,
+  { progress, stop }: Hooks,
 ): Promise<Results['plan']> {
   const source = await withJobFiles(asked, wishes, { progress, stop });
   if ('unreadable' in source) return source;

@@ -2,18 +2,14 @@
 
 import { type OpenedJobFile, type ReadSource, readQueueFiles } from '@stillair/engine';
 import { handedIn } from './handed-in.ts';
+import type { Hooks } from './hands.ts';
 import type { Unreadable, Wishes } from './protocol.ts';
-
-export interface FileHooks {
-  readonly progress: (done: number, all: number) => void;
-  readonly stop: () => boolean;
-}
 
 /** The cabinet with what its job files say, or what was wrong with them. */
 export async function withJobFiles(
   source: ReadSource,
   { jobFiles = [], served }: Pick<Wishes, 'jobFiles' | 'served'>,
-  { progress, stop }: FileHooks,
+  { progress, stop }: Hooks,
 ): Promise<ReadSource | Unreadable> {
   const answer = await readQueueFiles(source, {
     open: async (path) => {

@@ -88,7 +88,7 @@ function assumedOf(origins: Origins, rests: readonly string[]): readonly string[
   for (const [path, origin] of origins)
     if (origin.kind === 'assumed' && rests.some((beginning) => path === beginning || path.startsWith(`${beginning}.`)))
       labels.set(origin.why, [...(labels.get(origin.why) ?? []), inputLabel(path)]);
-  return [...labels].map(([why, of]) => `${listed(of)}, assumed: ${why}`);
+  return [...labels].map(([why, of]) => `${labelsTogether(of)}, assumed: ${why}`);
 }
 
 /**
@@ -96,10 +96,10 @@ function assumedOf(origins: Origins, rests: readonly string[]): readonly string[
  *
  * @example Two axles and a kerf
  * ```ts
- * listed(['axle of gable', 'axle of ridge', 'kerf']); // => axle of gable, ridge; kerf
+ * labelsTogether(['axle of gable', 'axle of ridge', 'kerf']); // => axle of gable, ridge; kerf
  * ```
  */
-export function listed(labels: readonly string[]): string {
+export function labelsTogether(labels: readonly string[]): string {
   const heads = new Map<string, string[]>();
   for (const label of labels) {
     const at = label.lastIndexOf(' ') + 1;
