@@ -67,7 +67,7 @@ describe('asking', () => {
       await ended(page);
       expect(await page.locator('.course-end').textContent()).toMatch(/^Stopped: what was not run is missing/);
     },
-    { open: join(root, 'examples/winter-shed.yaml') },
+    { open: join(root, 'examples/tool-library.yaml') },
   );
 
   journey(
